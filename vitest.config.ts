@@ -1,0 +1,27 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    reporters: ['default', './test/tools/closing-line.ts'],
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/editor/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'editor',
+          include: ['test/editor/**/*.test.ts'],
+          globalSetup: ['test/editor/global-setup.ts'],
+          fileParallelism: false,
+          testTimeout: 180_000,
+          hookTimeout: 240_000,
+        },
+      },
+    ],
+  },
+});
