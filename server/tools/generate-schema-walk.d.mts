@@ -5,9 +5,14 @@ export interface Schema {
   readonly description?: string;
   readonly type?: string | readonly string[];
   readonly default?: unknown;
+  readonly const?: unknown;
   readonly enum?: readonly string[];
   readonly enumDescriptions?: readonly string[];
+  readonly quantity?: { readonly dimension: string; readonly form: 'value' | 'range'; readonly of?: string };
   readonly properties?: Readonly<Record<string, Schema>>;
+  readonly additionalProperties?: boolean | Schema;
+  readonly items?: Schema;
+  readonly oneOf?: readonly Schema[];
   readonly definitions?: Readonly<Record<string, Schema>>;
 }
 
