@@ -1,0 +1,27 @@
+/** What the language client is told about the files it serves. */
+import { type ExtensionContext, workspace } from 'vscode';
+import type { LanguageClientOptions } from 'vscode-languageclient';
+
+export const languages: readonly string[] = ['dewright-site', 'dewright-kit', 'dewright-visit'];
+
+/** Every file that the product reads, told apart by its name. */
+export const filePattern = '**/*.{dewsite,dewkit,dewvisit}.yaml';
+
+export function clientOptions(context: ExtensionContext): LanguageClientOptions {
+  const watcher = workspace.createFileSystemWatcher(filePattern);
+  context.subscriptions.push(watcher);
+  return {
+    documentSelector: servedSchemes().flatMap((scheme) => languages.map((language) => ({ scheme, language }))),
+    synchronize: { fileEvents: watcher },
+    initializationOptions: { files: 'client' },
+  };
+}
+
+/**
+ * The schemes of files on disk, of new files, and of whatever the workspace folders live in. Other schemes show
+ * copies, such as the old side of a comparison, and a copy would repeat every tag of its original.
+ */
+function servedSchemes(): readonly string[] {
+  const folders = workspace.workspaceFolders ?? [];
+  return [...new Set(['file', 'untitled', ...folders.map((folder) => folder.uri.scheme)])];
+}

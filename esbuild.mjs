@@ -1,0 +1,34 @@
+/** Bundles the programs that are shipped, one file each, and writes the licences of the libraries inside them. */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { build } from 'esbuild';
+
+const bundles = [{ in: 'client/src/extension.ts', out: 'client/dist/extension' }];
+
+const { metafile } = await build({
+  entryPoints: bundles,
+  outdir: '.',
+  bundle: true,
+  minify: true,
+  platform: 'node',
+  format: 'cjs',
+  target: 'node20',
+  mainFields: ['module', 'main'], // some libraries' `main` hides its imports from the bundler
+  external: ['vscode'], // given by the editor
+  metafile: true,
+  logLevel: 'warning',
+});
+writeFileSync('client/dist/third-party-licences.txt', licencesOf(Object.keys(metafile.inputs)));
+
+/** @param {string[]} files */
+function licencesOf(files) {
+  const packages = new Set(files.flatMap((file) => file.match(/^.*node_modules\/(?:@[^/]+\/)?[^/]+/) ?? []));
+  return [...packages].sort().map(licenceOf).join('\n');
+}
+
+/** @param {string} folder */
+function licenceOf(folder) {
+  const { name, version } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+  if (file === undefined) throw new Error(`${name} is bundled, but its package has no licence file.`);
+  return `${name} ${version}\n\n${readFileSync(`${folder}/${file}`, 'utf8').trim()}\n`;
+}
