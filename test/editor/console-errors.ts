@@ -1,0 +1,17 @@
+/** Collects what goes wrong in the page, so that a test can demand that nothing did. */
+import type { Page } from 'playwright-core';
+
+/** What this workbench always says where it has no gallery, no update service and no closed-source module. */
+const harmless =
+  /vsda|favicon|update\/check|serviceWorker|script has an unsupported MIME|fetching the script|CodeExpectedError/i;
+
+/** A list that grows as errors come. */
+export function watchConsoleErrors(page: Page): readonly string[] {
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => {
+    const text = `${message.text()} ${message.location().url}`;
+    if (message.type() === 'error' && !harmless.test(text)) errors.push(text);
+  });
+  return errors;
+}

@@ -1,0 +1,39 @@
+/** One running editor for the tests of a file. */
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { describe, inject } from 'vitest';
+import { startBrowser } from './browser.ts';
+import { faultyWorkspace } from './paths.ts';
+import { startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
+
+export interface EditorSession {
+  readonly browser: Browser;
+  readonly server: WorkbenchServer;
+  /** A copy of the faulty workspace, to change at will. */
+  readonly folder: string;
+  end(): Promise<void>;
+}
+
+/** Without a browser or a workbench these tests are skipped; under CI they fail with the sentence that says why. */
+export const describeInEditor = describe.skipIf(!inject('editor').ok && process.env.CI === undefined);
+
+export async function startEditorSession(): Promise<EditorSession> {
+  const editor = inject('editor');
+  if (!editor.ok) throw new Error(editor.problem);
+  const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
+  cpSync(faultyWorkspace, folder, { recursive: true });
+  const server = await startWorkbenchServer(editor.value.workbench, { vsix: editor.value.vsix });
+  const browser = await startBrowser(editor.value.chromium);
+  return {
+    browser,
+    server,
+    folder,
+    async end() {
+      await browser.close();
+      await server.stop();
+      rmSync(folder, { recursive: true });
+    },
+  };
+}

@@ -1,0 +1,21 @@
+/** Prepares once what all editor tests share, and hands it to them. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { TestProject } from 'vitest/node';
+import type { Outcome } from '../../server/src/base/outcome.ts';
+import { type EditorUnderTest, prepareEditor } from './editor-under-test.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    editor: Outcome<EditorUnderTest, string>;
+  }
+}
+
+export default function setup(project: TestProject): () => void {
+  const folder = mkdtempSync(join(tmpdir(), 'dewright-vsix-'));
+  const editor = prepareEditor(folder, console.error);
+  if (!editor.ok) console.error(editor.problem);
+  project.provide('editor', editor);
+  return () => rmSync(folder, { recursive: true });
+}

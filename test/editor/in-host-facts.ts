@@ -1,0 +1,20 @@
+/** What the suite inside the extension host shows; each is a test of its own outside. */
+export const inHostFacts = [
+  'a finding carries source, severity, rule name and a link to the page of its rule',
+  'the page of a rule is a read-only document, and an unknown rule is said to be unknown',
+  'a hover on a space shows numbers with units',
+  'the quick fix of a finding removes it',
+  'fix all makes every safe edit at once, and then has nothing left to do',
+  'a kit changed on disk refreshes the findings of the sites that use it',
+] as const;
+
+export type InHostFact = (typeof inHostFacts)[number];
+
+export interface InHostResult {
+  readonly fact: InHostFact;
+  /** Absent where the fact holds. */
+  readonly failure?: string;
+}
+
+/** Marks the lines of the console that carry a result. */
+export const resultMark = 'IN-HOST-RESULT ';

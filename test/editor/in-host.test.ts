@@ -1,0 +1,38 @@
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
+import { runInHost } from './in-host.ts';
+import { type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
+import { projectRoot } from './paths.ts';
+
+describeInEditor('inside the extension host', () => {
+  let session: EditorSession | undefined;
+  let lines: readonly string[] = [];
+
+  beforeAll(async () => {
+    session = await startEditorSession();
+    const suite = join(session.server.dataFolder, 'in-host-suite.js');
+    await build({
+      entryPoints: [join(projectRoot, 'test/editor/in-host-suite.ts')],
+      outfile: suite,
+      bundle: true,
+      platform: 'node',
+      format: 'cjs',
+      external: ['vscode'],
+    });
+    const { browser, server, folder } = session;
+    lines = await runInHost(browser, server, { extensionFolder: projectRoot, suite, folder });
+  });
+  afterAll(() => session?.end());
+
+  it.each(inHostFacts)('%s', (fact) => {
+    const results = lines.filter((line) => line.startsWith(resultMark)).map(resultIn);
+    const result = results.find((each) => each.fact === fact);
+    expect(result, result === undefined ? lines.join('\n') : result.failure).toEqual({ fact });
+  });
+});
+
+function resultIn(line: string): InHostResult {
+  return JSON.parse(line.slice(resultMark.length));
+}

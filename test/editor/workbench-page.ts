@@ -1,0 +1,98 @@
+/** What a user does in the workbench, by keyboard and by what the page shows. */
+import type { Locator, Page } from 'playwright-core';
+import type { WorkbenchServer } from './workbench-server.ts';
+
+/** A row of the Problems panel. Line and column count from 1, as the panel shows them. */
+export interface Problem {
+  readonly severity: string;
+  readonly message: string;
+  readonly source: string;
+  readonly code: string;
+  readonly place: string;
+}
+
+/** Line and column from 1. */
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+}
+
+const patience = 20_000;
+const betweenPresses = 2_500;
+
+export async function openWorkbench(page: Page, server: WorkbenchServer, folder: string, file: string): Promise<void> {
+  const payload = JSON.stringify([['openFile', server.addressOf(`${folder}/${file}`)]]);
+  await page.goto(server.pageOf(folder, { payload }));
+  await page.locator('.monaco-editor .view-line').first().waitFor({ timeout: 60_000 });
+}
+
+/** Runs a command by the title that the palette shows. */
+export async function runCommand(page: Page, title: string): Promise<void> {
+  await fillQuickInput(page, 'F1', `>${title}`);
+  await page.locator(`.quick-input-list .monaco-list-row[aria-label^="${title}"]`).first().click();
+}
+
+export async function goTo(page: Page, { line, column }: Place): Promise<void> {
+  await fillQuickInput(page, 'Control+g', `:${line},${column}`);
+  await page.keyboard.press('Enter');
+  await page.locator('.monaco-editor.focused').first().waitFor();
+}
+
+/** The rows of the Problems panel, which is opened where it is not. */
+export async function problems(page: Page): Promise<readonly Problem[]> {
+  const panel = page.locator('.markers-panel');
+  if (!(await panel.isVisible())) await runCommand(page, 'Problems: Focus on Problems View');
+  await panel.waitFor();
+  const rows = await page.locator('.markers-panel .monaco-list-row:has(.marker-message)').all();
+  return Promise.all(rows.map(problemIn));
+}
+
+async function problemIn(row: Locator): Promise<Problem> {
+  const text = async (selector: string): Promise<string> => (await row.locator(selector).textContent()) ?? '';
+  return {
+    severity: (await row.getAttribute('aria-label'))?.split(':')[0] ?? '',
+    message: await text('.marker-message'),
+    source: await text('.marker-source'),
+    code: await text('.marker-code'),
+    place: await text('.marker-line'),
+  };
+}
+
+/** The quick-fix menu at a place. */
+export async function quickFixes(page: Page, place: Place): Promise<Locator> {
+  await goTo(page, place);
+  return pressUntilVisible(page, ['Control+.'], page.locator('.action-widget'));
+}
+
+/** The hover at a place. Its parts arrive one by one, so wait for the text that is expected in it. */
+export async function hoverAt(page: Page, place: Place): Promise<Locator> {
+  await goTo(page, place);
+  const hover = page.locator('.monaco-hover:has(.hover-contents)').filter({ visible: true }).first();
+  return pressUntilVisible(page, ['Control+k', 'Control+i'], hover);
+}
+
+export async function save(page: Page): Promise<void> {
+  await page.locator('.tab.active.dirty').waitFor();
+  await page.keyboard.press('Control+s');
+  await page.locator('.tab.active.dirty').waitFor({ state: 'detached' });
+}
+
+/** A key that is pressed while the focus moves is lost, as just after a quick input closed: press again until it worked. */
+export async function pressUntilVisible(page: Page, keys: readonly string[], expected: Locator): Promise<Locator> {
+  const deadline = Date.now() + patience;
+  for (;;) {
+    for (const key of keys) await page.keyboard.press(key);
+    try {
+      await expected.waitFor({ timeout: betweenPresses });
+      return expected;
+    } catch (error) {
+      if (Date.now() > deadline) throw error;
+    }
+  }
+}
+
+async function fillQuickInput(page: Page, key: string, text: string): Promise<void> {
+  const input = page.locator('.quick-input-widget input').filter({ visible: true }).first();
+  await pressUntilVisible(page, [key], input);
+  await input.fill(text);
+}
