@@ -109,10 +109,10 @@ export interface Space {
   /** The space in words, as it appears in reports. */
   readonly title?: Located<string>;
   /**
-   * Pressure of the air in the space, absolute or with (g) as gauge; where it varies, the envelope says so. Left out,
-   * it follows from the altitude of the site.
+   * Pressure of the air in the space, lowest to highest or one value, absolute or with (g) as gauge. Left out, it
+   * follows from the altitude of the site.
    */
-  readonly pressure?: Located<Quantity>;
+  readonly pressure?: Located<QuantityRange>;
   /** The states that the air takes, in one envelope. Give either this or phases. */
   readonly air?: Located<Envelope>;
   /** Named phases of the process in the order of time, each an envelope. Give either these or air. */
@@ -142,8 +142,6 @@ export interface Envelope {
   readonly dewPointDepression?: Located<QuantityRange>;
   /** Mass of water vapour per mass of dry air, lowest to highest. */
   readonly mixingRatio?: Located<QuantityRange>;
-  /** Pressure of the air in this envelope, lowest to highest, where it varies. Left out, it is that of the space. */
-  readonly pressure?: Located<QuantityRange>;
   /** Air speed at the probes, lowest to highest. */
   readonly speed?: Located<QuantityRange>;
   /** The fastest change of the air temperature. */
