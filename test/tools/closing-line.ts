@@ -1,22 +1,28 @@
-import type { Reporter, TestModule } from 'vitest/node';
+import type { Reporter, TestCase, TestModule } from 'vitest/node';
 
 /** Prints the one line that continuous integration reads, after everything else: `N passed, N failed`. */
 export default class ClosingLine implements Reporter {
-  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
-    let passed = 0;
-    let skipped = 0;
-    let failed = unhandled.length;
-    for (const module of modules) {
-      if (module.state() === 'failed' && module.errors().length > 0) failed += 1;
-      for (const test of module.children.allTests()) {
-        const { state } = test.result();
-        if (state === 'passed') passed += 1;
-        else if (state === 'failed') failed += 1;
-        else skipped += 1;
-      }
-    }
-    process.once('exit', () => {
-      console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
-    });
+  /** What a run that broke off before its end counts as. */
+  private line = '0 passed, 1 failed';
+
+  onInit(): void {
+    process.once('exit', () => console.log(this.line));
   }
+
+  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
+    const tests = modules.flatMap((module) => [...module.children.allTests()]);
+    const groups = modules.flatMap((module) => [module, ...module.children.allSuites()]);
+    const passed = tests.filter((test) => test.result().state === 'passed').length;
+    const skipped = tests.filter((test) => test.result().state === 'skipped' && !lostItsGroup(test)).length;
+    const failedGroups = groups.filter((group) => group.errors().length > 0).length;
+    const failed = tests.length - passed - skipped + failedGroups + unhandled.length;
+    this.line = `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
+  }
+}
+
+/** True where a test did not run because the set-up of a group around it failed: the runner calls that skipped. */
+function lostItsGroup(test: TestCase): boolean {
+  let group = test.parent;
+  while (group.type === 'suite' && group.errors().length === 0) group = group.parent;
+  return group.errors().length > 0;
 }
