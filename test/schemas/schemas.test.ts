@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { MATERIAL_NAMES } from '../../server/src/physics/materials.ts';
 import { DIMENSIONS } from '../../server/src/quantity/dimension.ts';
 import { QUANTITY_NAMES } from '../../server/src/quantity/quantity-names.ts';
 import { definitionName, type Schema, walkSchemas } from '../../server/tools/generate-schema-walk.mjs';
@@ -58,6 +59,12 @@ describe.each(KINDS)('the schema of the %s file', (kind) => {
     const listed = schema.definitions?.['quantity-name']?.enum;
     expect(listed).toEqual(QUANTITY_NAMES);
   });
+});
+
+it('lists the materials whose conductivity is known', () => {
+  const { material, 'insulation-material': insulation } = schemaOf('site').definitions ?? {};
+  const listed = [...(material?.enum ?? []), ...(insulation?.enum ?? [])];
+  expect(listed.toSorted()).toEqual(MATERIAL_NAMES.toSorted());
 });
 
 it('definitions of one name are the same in every schema', () => {

@@ -32,11 +32,18 @@ export type Material =
   | 'aluminium'
   | 'copper'
   | 'brass'
-  | 'concrete'
   | 'brick'
+  | 'concrete'
+  | 'aerated-concrete'
   | 'timber'
+  | 'plywood'
   | 'glass'
-  | 'plastic';
+  | 'polycarbonate'
+  | 'polypropylene'
+  | 'plastic'
+  | 'ptfe'
+  | 'peek'
+  | 'grp';
 
 /** What an insulating layer is made of; its thermal conductivity follows from it. */
 export type InsulationMaterial =
@@ -45,7 +52,8 @@ export type InsulationMaterial =
   | 'polyurethane-foam'
   | 'polystyrene-foam'
   | 'elastomeric-foam'
-  | 'cellular-glass';
+  | 'cellular-glass'
+  | 'calcium-silicate';
 
 /**
  * Something in or around the space that can hurt people. It adds the usual caution to findings, report and handover
