@@ -1,4 +1,4 @@
-import type { Reporter, TestCase, TestModule } from 'vitest/node';
+import type { Reporter, TestCase, TestModule, TestRunEndReason } from 'vitest/node';
 
 /** Prints the one line that continuous integration reads, after everything else: `N passed, N failed`. */
 export default class ClosingLine implements Reporter {
@@ -9,14 +9,15 @@ export default class ClosingLine implements Reporter {
     process.once('exit', () => console.log(this.line));
   }
 
-  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[]): void {
+  onTestRunEnd(modules: readonly TestModule[], unhandled: readonly unknown[], reason: TestRunEndReason): void {
     const tests = modules.flatMap((module) => [...module.children.allTests()]);
     const groups = modules.flatMap((module) => [module, ...module.children.allSuites()]);
     const passed = tests.filter((test) => test.result().state === 'passed').length;
     const skipped = tests.filter((test) => test.result().state === 'skipped' && !lostItsGroup(test)).length;
     const failedGroups = groups.filter((group) => group.errors().length > 0).length;
     const failed = tests.length - passed - skipped + failedGroups + unhandled.length;
-    this.line = `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
+    const atLeast = reason === 'passed' ? 0 : 1; // the runner itself may have failed
+    this.line = `${passed} passed, ${Math.max(failed, atLeast)} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
   }
 }
 
