@@ -16,13 +16,13 @@ export function answerFileRequests(client: BaseLanguageClient): Disposable[] {
   ];
 }
 
-async function findFiles(): Promise<string[]> {
+export async function findFiles(): Promise<string[]> {
   const found = await workspace.findFiles(filePattern, '**/node_modules/**', mostFiles);
   return found.map((uri) => uri.toString());
 }
 
 /** The text of a file, or null where it is missing, too large, or none of the server's business. */
-async function readFile(requested: string): Promise<string | null> {
+export async function readFile(requested: string): Promise<string | null> {
   const uri = Uri.joinPath(Uri.parse(requested), '.'); // resolves any `..`, which the check below would not see through
   if (!mayBeRead(uri)) return null;
   try {

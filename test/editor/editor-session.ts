@@ -13,6 +13,8 @@ export interface EditorSession {
   readonly server: WorkbenchServer;
   /** A copy of the faulty workspace, to change at will. */
   readonly folder: string;
+  /** Makes the folder as it was at first. */
+  resetFolder(): void;
   end(): Promise<void>;
 }
 
@@ -23,13 +25,18 @@ export async function startEditorSession(): Promise<EditorSession> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
   const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
-  cpSync(faultyWorkspace, folder, { recursive: true });
+  const resetFolder = (): void => {
+    rmSync(folder, { recursive: true });
+    cpSync(faultyWorkspace, folder, { recursive: true });
+  };
+  resetFolder();
   const server = await startWorkbenchServer(editor.value.workbench, { vsix: editor.value.vsix });
   const browser = await startBrowser(editor.value.chromium);
   return {
     browser,
     server,
     folder,
+    resetFolder,
     async end() {
       await browser.close();
       await server.stop();

@@ -6,6 +6,8 @@ export const inHostFacts = [
   'the quick fix of a finding removes it',
   'fix all makes every safe edit at once, and then has nothing left to do',
   'a kit changed on disk refreshes the findings of the sites that use it',
+  'the server finds the files of the workspace, and reads none outside it',
+  'after a restart of the server the findings are back',
 ] as const;
 
 export type InHostFact = (typeof inHostFacts)[number];

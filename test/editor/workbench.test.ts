@@ -1,11 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { cacheFolder } from './paths.ts';
-import { hoverAt, openWorkbench, type Place, problems, quickFixes, runCommand, save } from './workbench-page.ts';
+import { goTo, hoverAt, openWorkbench, type Place, problems, quickFixes, runCommand, save } from './workbench-page.ts';
 
 /** What the page showed when a test failed. */
 const failureFolder = join(cacheFolder, 'failed');
@@ -21,9 +21,9 @@ describeInEditor('in the workbench', () => {
   });
   afterAll(() => session?.end());
   beforeEach(async () => {
+    session.resetFolder();
     page = await session.browser.newPage();
     errors = watchConsoleErrors(page);
-    await openWorkbench(page, session.server, session.folder, siteFile);
   });
   afterEach(async ({ task }) => {
     if (task.result?.state === 'fail') await page.screenshot({ path: join(failureFolder, `${task.name}.png`) });
@@ -33,6 +33,7 @@ describeInEditor('in the workbench', () => {
   });
 
   it('the Problems panel shows severity, message, source, rule name and place', async () => {
+    await openSite();
     await expect
       .poll(() => problems(page), { timeout: 20_000 })
       .toContainEqual({
@@ -45,24 +46,28 @@ describeInEditor('in the workbench', () => {
   });
 
   it('the link of a finding opens the page of its rule, rendered', async () => {
+    await openSite();
     await problems(page);
     await page.locator('.markers-panel a', { hasText: 'difference-in-degrees' }).click();
     await pageOfRule(page, 'difference-in-degrees');
   });
 
   it('a rule chosen by the command is explained', async () => {
+    await openSite();
     await runCommand(page, 'Dewright: Explain This Rule');
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'reference-unknown' }).click();
     await pageOfRule(page, 'reference-unknown');
   });
 
   it('a hover shows the numbers of a space', async () => {
+    await openSite();
     const hover = await hoverAt(page, placeOf('temperature: 55'));
     await hover.filter({ hasText: '°C' }).waitFor();
     expect(await hover.textContent()).toMatch(/\d/);
   });
 
   it('a quick fix by keyboard ends on disk', async () => {
+    await openSite();
     await page.locator('.squiggly-warning').first().waitFor({ state: 'attached' });
     const menu = await quickFixes(page, placeOf('8 degC, set-at'));
     await menu.locator('.monaco-list-row.action').first().waitFor();
@@ -70,6 +75,23 @@ describeInEditor('in the workbench', () => {
     await save(page);
     await expect.poll(siteOnDisk).toContain('rise: 8 K,');
   });
+
+  it('with the setting for it, saving makes every safe fix', async () => {
+    const settings = { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } };
+    mkdirSync(join(session.folder, '.vscode'));
+    writeFileSync(join(session.folder, '.vscode/settings.json'), JSON.stringify(settings));
+    await openSite();
+    await page.locator('.squiggly-warning').first().waitFor({ state: 'attached' });
+    await goTo(page, placeOf('Fennmoor Timber'));
+    await page.keyboard.type('At ');
+    await save(page);
+    await expect.poll(siteOnDisk).toContain('rise: 8 K,');
+    expect(siteOnDisk()).toContain('title: At Fennmoor Timber');
+  });
+
+  function openSite(): Promise<void> {
+    return openWorkbench(page, session.server, session.folder, siteFile);
+  }
 
   function siteOnDisk(): string {
     return readFileSync(join(session.folder, siteFile), 'utf8');
