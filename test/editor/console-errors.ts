@@ -2,8 +2,7 @@
 import type { Page } from 'playwright-core';
 
 /** What this workbench always says where it has no gallery, no update service and no closed-source module. */
-const harmless =
-  /vsda|favicon|update\/check|serviceWorker|script has an unsupported MIME|fetching the script|CodeExpectedError/i;
+const harmless = /vsda|favicon|update\/check|serviceWorker|fetching the script/i;
 
 /** A list that grows as errors come. */
 export function watchConsoleErrors(page: Page): readonly string[] {

@@ -21,7 +21,7 @@ export interface EditorSession {
 /** Without a browser or a workbench these tests are skipped; under CI they fail with the sentence that says why. */
 export const describeInEditor = describe.skipIf(!inject('editor').ok && process.env.CI === undefined);
 
-export async function startEditorSession(): Promise<EditorSession> {
+export async function startEditorSession(options: { readonly restricted?: boolean } = {}): Promise<EditorSession> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
   const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
@@ -30,7 +30,7 @@ export async function startEditorSession(): Promise<EditorSession> {
     cpSync(faultyWorkspace, folder, { recursive: true });
   };
   resetFolder();
-  const server = await startWorkbenchServer(editor.value.workbench, { vsix: editor.value.vsix });
+  const server = await startWorkbenchServer(editor.value.workbench, { ...options, vsix: editor.value.vsix });
   const browser = await startBrowser(editor.value.chromium);
   return {
     browser,

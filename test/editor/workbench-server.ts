@@ -18,7 +18,8 @@ export interface WorkbenchServer {
 
 export interface ServerOptions {
   readonly vsix?: string;
-  readonly settings?: Readonly<Record<string, unknown>>;
+  /** True has the editor distrust the folder, and so run only extensions that declare that they can bear it. */
+  readonly restricted?: boolean;
 }
 
 const startTimeout = 30_000;
@@ -35,6 +36,7 @@ const quietSettings = {
   'extensions.ignoreRecommendations': true,
   'files.autoSave': 'off',
   'git.enabled': false,
+  'security.workspace.trust.startupPrompt': 'never',
   'telemetry.telemetryLevel': 'off',
   'update.mode': 'none',
   'workbench.enableExperiments': false,
@@ -49,7 +51,7 @@ export async function startWorkbenchServer(
 ): Promise<WorkbenchServer> {
   const data = mkdtempSync(join(tmpdir(), 'dewright-workbench-'));
   mkdirSync(join(data, 'user/User'), { recursive: true });
-  writeFileSync(join(data, 'user/User/settings.json'), JSON.stringify({ ...quietSettings, ...options.settings }));
+  writeFileSync(join(data, 'user/User/settings.json'), JSON.stringify(quietSettings));
 
   const env = environment(data);
   const common = [
@@ -64,8 +66,9 @@ export async function startWorkbenchServer(
     execFileSync(process.execPath, [...common, '--install-extension', options.vsix], { stdio: 'ignore', env });
   }
   const address = ['--host', '127.0.0.1', '--port', '0', '--without-connection-token'];
-  const folders = ['--user-data-dir', join(data, 'user'), '--disable-workspace-trust'];
-  const child = spawn(process.execPath, [...common, ...address, ...folders], {
+  const folders = ['--user-data-dir', join(data, 'user')];
+  const trust = options.restricted ? [] : ['--disable-workspace-trust'];
+  const child = spawn(process.execPath, [...common, ...address, ...folders, ...trust], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env,
     detached: true, // a process group of its own, so that the extension host and the language server end with it

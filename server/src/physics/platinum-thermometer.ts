@@ -1,6 +1,6 @@
 /** Industrial platinum resistance thermometers of IEC 60751. */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
-import type { Formula, OutsideFormula } from './formula.ts';
+import { checkValidity, type Formula, type OutsideFormula } from './formula.ts';
 import { risingRoot } from './newton.ts';
 
 /** Tolerance classes of IEC 60751:2008. */
@@ -14,7 +14,10 @@ export const PLATINUM_RESISTANCE: Formula = {
   title: 'Resistance of a Pt100, IEC 60751',
   equation: 'R = 100 ohm·[1 + A t + B t² + C (t − 100) t³], C = 0 above 0 degC',
   source: 'IEC 60751:2008, Callendar–Van Dusen equation',
-  validity: [{ argument: 'celsius', low: -200, high: 850, unit: 'degC' }],
+  validity: [
+    { argument: 'celsius', low: -200, high: 850, unit: 'degC' },
+    { argument: 'resistance', low: 18.52, high: 390.482, unit: 'ohm' },
+  ],
 };
 
 export const PLATINUM_TOLERANCE: Formula = {
@@ -50,17 +53,19 @@ export function platinumSensitivity(celsius: number): number {
  * Worked value: 138.5055 Ω gives 100 °C.
  */
 export function platinumTemperature(resistance: number): Outcome<number, OutsideFormula> {
-  const [low, high] = [-200, 850];
+  const outside = checkValidity(PLATINUM_RESISTANCE, { resistance });
+  if (outside !== undefined) return fail(outside);
   const linear = (resistance / RESISTANCE_AT_ZERO - 1) / A;
-  if (!(resistance >= platinumResistance(low) && resistance <= platinumResistance(high))) {
-    return fail({ kind: 'outside-formula', formula: PLATINUM_RESISTANCE, argument: 'celsius', value: linear });
-  }
   const tangentAt = (celsius: number) => ({
     value: platinumResistance(celsius) - resistance,
     slope: platinumSensitivity(celsius),
   });
-  return succeed(risingRoot(tangentAt, low, high, linear, 1e-6));
+  return succeed(risingRoot(tangentAt, LOWEST_SEARCHED, HIGHEST_SEARCHED, linear, 1e-6));
 }
+
+/** A little beyond the range, since the limits of the resistance are rounded outwards. */
+const LOWEST_SEARCHED = -201;
+const HIGHEST_SEARCHED = 851;
 
 /** Constant part in K and part per °C of the tolerance of each class: IEC 60751:2008. */
 const TOLERANCES: Readonly<Record<PlatinumClass, readonly [constant: number, perCelsius: number]>> = {

@@ -10,7 +10,8 @@ export type StateProblem =
   | VapourPressureAbovePressure
   | PointAboveAirTemperature
   | Supersaturated
-  | NoIce;
+  | NoIce
+  | NoAirTemperature;
 
 export interface NotANumber {
   readonly kind: 'not-a-number';
@@ -57,4 +58,9 @@ export interface NoIce {
   readonly kind: 'no-ice-above-triple-point';
   readonly quantity: HumidityQuantity;
   readonly celsius: number;
+}
+
+/** Air of 0 %RH has no dew point, so that the two together determine no air temperature. */
+export interface NoAirTemperature {
+  readonly kind: 'no-air-temperature-at-zero-humidity';
 }

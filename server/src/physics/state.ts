@@ -47,9 +47,9 @@ export function airStateFromRelativeHumidityAndDewPoint(
 ): Outcome<AirState, StateProblem> {
   const unusable = unusableConditions(dewPointCelsius, pressure, relativeHumidity);
   if (unusable !== undefined) return fail(unusable);
-  if (!(relativeHumidity > 0)) {
+  if (relativeHumidity < 0)
     return fail({ kind: 'negative-amount', quantity: 'relative-humidity', value: relativeHumidity });
-  }
+  if (relativeHumidity === 0) return fail({ kind: 'no-air-temperature-at-zero-humidity' });
   if (relativeHumidity > 1 + SATURATION_TOLERANCE) {
     const airCelsius = dewPointCelsius;
     return fail({ kind: 'supersaturated', quantity: 'relative-humidity', relativeHumidity, airCelsius });

@@ -57,8 +57,8 @@ export function wetBulbOver(state: AirState, phase: WaterPhase): number {
     const { value, perWetBulb } = heatBalance(state, celsius, phase);
     return { value, slope: perWetBulb };
   };
-  // Air supersaturated over ice warms an iced wick, so that its wet bulb may lie above the air temperature.
-  const highest = phase === 'water' ? state.airCelsius : Math.max(state.airCelsius, 0);
+  // Air supersaturated over ice warms an iced wick, so that its wet bulb may lie a little above the air temperature.
+  const highest = phase === 'water' ? state.airCelsius : Math.max(state.airCelsius, 1);
   return risingRoot(tangentAt, LOWEST_CELSIUS, highest, Math.min(state.airCelsius, highest), SMALLEST_STEP);
 }
 

@@ -1,0 +1,89 @@
+/** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
+import type { TextRange } from '../base/text-range.ts';
+import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
+import type { Severity } from '../model/model-types.generated.ts';
+import { isRuleName } from '../rules/rule-names.ts';
+import { type AcceptedFinding, acceptancesOf, sortByAcceptance } from './acceptance.ts';
+import { baseName } from './file-location.ts';
+import { compareFindings, type Finding } from './finding.ts';
+import type { ParsedFile } from './parsed-file.ts';
+import { type PlaceFinder, type RawFinding, runRules, settle } from './run-rules.ts';
+import { evaluateSite, findInSite, type SiteEvaluation, type Surroundings } from './site-analysis.ts';
+
+export interface Analysis {
+  readonly file: string;
+  readonly parsed: ParsedFile;
+  readonly findings: readonly Finding[];
+  readonly accepted: readonly AcceptedFinding[];
+  readonly content: AnalysedContent;
+  /** The files that the analysis has read besides this one. */
+  placeOf(file: string, range: TextRange): ParsedFile | undefined;
+}
+
+export type AnalysedContent =
+  | { readonly kind: 'site'; readonly site: SiteEvaluation }
+  | { readonly kind: 'kit'; readonly kit: KitModel }
+  | { readonly kind: 'visit'; readonly visit: VisitModel };
+
+/** What kits look up in the rest of the workspace. */
+export interface WorkspaceFacts extends Surroundings {
+  /** Ids of the models of a kit that sites use; undefined while not every site is known. */
+  usedModels(kit: string): ReadonlySet<string> | undefined;
+}
+
+export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts): Analysis {
+  const { content, raw, severities } = findIn(parsed, workspace);
+  const placeOf: PlaceFinder = (file, origin) =>
+    file === parsed.file ? parsed.rangeOf(origin) : workspace.parsed(file)?.rangeOf(origin);
+  const settled = (found: readonly RawFinding[]): Finding[] =>
+    found.flatMap((finding) => settle(finding, parsed.file, placeOf, severities) ?? []);
+  const acceptances = acceptancesOf(parsed);
+  const { open, accepted, unused } = sortByAcceptance(settled(raw), acceptances, parsed);
+  const idle = [...unused, ...acceptances.filter(({ reason }) => reason === '')];
+  const subject = baseName(parsed.file);
+  const notes = settled(runRules('acceptances', [...new Set(idle)], subject));
+  return {
+    file: parsed.file,
+    parsed,
+    findings: [...open, ...notes].sort(compareFindings),
+    accepted,
+    content,
+    placeOf: (file) => (file === parsed.file ? parsed : workspace.parsed(file)),
+  };
+}
+
+interface Found {
+  readonly content: AnalysedContent;
+  readonly raw: readonly RawFinding[];
+  severities(rule: string): Severity | undefined;
+}
+
+const AS_THE_RULE_SAYS = (): undefined => undefined;
+
+function findIn(parsed: ParsedFile, workspace: WorkspaceFacts): Found {
+  const { kind, model, file } = parsed;
+  const view = { kind, problems: model.problems };
+  if (kind === 'site') {
+    const site = evaluateSite(parsed, workspace);
+    const { ruleSeverities } = site.settings;
+    return {
+      content: { kind, site },
+      raw: findInSite(parsed, site, workspace),
+      severities: (rule) => (isRuleName(rule) ? ruleSeverities.get(rule)?.value : undefined),
+    };
+  }
+  if (kind === 'kit') {
+    const kit = kitModelOf(model);
+    const subject = kit.header?.value.id?.value ?? baseName(file);
+    const raw = [
+      ...runRules('file', view, subject),
+      ...runRules('kit', { file, model: kit, usedModels: workspace.usedModels(file) }, subject),
+    ];
+    return { content: { kind, kit }, raw, severities: AS_THE_RULE_SAYS };
+  }
+  return {
+    content: { kind, visit: visitModelOf(model) },
+    raw: runRules('file', view, baseName(file)),
+    severities: AS_THE_RULE_SAYS,
+  };
+}

@@ -1,0 +1,38 @@
+/** Tells the state where an extreme was found as a corner that a person can read. */
+import { valueOf } from '../base/outcome.ts';
+import { COLDEST_POINT_CELSIUS } from '../physics/dew-point.ts';
+import { enhancementLeavesFormula } from '../physics/enhancement.ts';
+import type { OutsideFormula } from '../physics/formula.ts';
+import type { AirState } from '../physics/moist-air.ts';
+import { dewPoint, relativeHumidity } from '../physics/quantities.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Corner } from './fact.ts';
+
+export function cornerOf(state: AirState, phase: string | undefined, speed?: number): Corner {
+  return {
+    ...(phase === undefined ? {} : { phase }),
+    airCelsius: state.airCelsius,
+    relativeHumidity: relativeHumidity(state),
+    dewPointCelsius: valueOf(dewPoint(state)) ?? COLDEST_POINT_CELSIUS,
+    pressure: state.pressure,
+    ...(speed === undefined ? {} : { speed }),
+  };
+}
+
+/** Which formula's published range a state leaves, or undefined. */
+export function formulaLeftBy(state: AirState): OutsideFormula | undefined {
+  return enhancementLeavesFormula(state.airCelsius, state.pressure, 'water');
+}
+
+const DIMENSION_OF_UNIT: Readonly<Record<string, Dimension>> = { degC: 'temperature', Pa: 'pressure' };
+
+/** One sentence without its stop: which formula is left, by which value, and its published range. */
+export function wordsOfOutside({ formula, argument, value }: OutsideFormula): string {
+  const range = formula.validity.find((candidate) => candidate.argument === argument);
+  const dimension = DIMENSION_OF_UNIT[range?.unit ?? ''];
+  if (range === undefined || dimension === undefined)
+    return `${formula.title} is not defined at or above the boiling point`;
+  const show = (number: number): string => showQuantity(number, dimension);
+  return `${formula.title} is published for ${show(range.low)} to ${show(range.high)}, and ${show(value)} lies outside`;
+}

@@ -1,0 +1,94 @@
+/** Everything that is computed for one point: facts by their id, and how its reports get their air temperature. */
+
+import type {
+  HumidityProbeModel,
+  Point,
+  TemperatureProbeModel,
+  TransmitterModel,
+} from '../model/model-types.generated.ts';
+import type { Entry } from '../model/read-file.ts';
+import { isQuantityName, type QuantityName } from '../quantity/quantity-names.ts';
+import { type OtherPoint, type ResolvedSource, resolveSource } from './air-temperature.ts';
+import { drynessFacts } from './dryness.ts';
+import type { Fact } from './fact.ts';
+import { fixedTemperatureError } from './fixed-temperature.ts';
+import { type HeaterUse, heaterUse } from './heater.ts';
+import type { ModelCatalogue, ModelRef } from './models.ts';
+import type { SiteSettings } from './site-settings.ts';
+import { quantityExtreme, type SpaceEvaluation } from './space.ts';
+
+/** What the evaluation of one point depends on; where all of it is the same, so is the result. */
+export interface PointInputs {
+  readonly tag: string;
+  readonly entry: Entry<Point>;
+  readonly settings: SiteSettings;
+  readonly space: SpaceEvaluation | undefined;
+  readonly catalogue: ModelCatalogue;
+  /** The points whose air-temperature probes this one names, by tag. */
+  readonly otherPoints: ReadonlyMap<string, OtherPoint>;
+}
+
+export interface ReportEvaluation {
+  readonly quantity: QuantityName;
+  readonly source: ResolvedSource;
+}
+
+/** A point with its models, its heater and its sources resolved: what the facts are computed from. */
+export interface ResolvedPoint extends PointInputs {
+  readonly point: Point;
+  readonly humidityProbeModel: ModelRef<HumidityProbeModel> | undefined;
+  readonly airTemperatureProbeModel: ModelRef<TemperatureProbeModel> | undefined;
+  readonly transmitterModel: ModelRef<TransmitterModel> | undefined;
+  readonly heater: HeaterUse;
+  readonly reports: readonly ReportEvaluation[];
+}
+
+export interface PointEvaluation extends ResolvedPoint {
+  readonly facts: ReadonlyMap<string, Fact>;
+}
+
+export function evaluatePoint(inputs: PointInputs): PointEvaluation {
+  const resolved = resolvePoint(inputs);
+  const { space } = resolved;
+  const facts = space?.complete === true ? factsOf(resolved, space) : [];
+  return { ...resolved, facts: new Map(facts.map((fact) => [fact.id, fact])) };
+}
+
+function resolvePoint(inputs: PointInputs): ResolvedPoint {
+  const { entry, catalogue, otherPoints } = inputs;
+  const point = entry.located?.value ?? {};
+  const probe = point.humidityProbe?.value;
+  const heater = heaterUse(probe);
+  const modelOf = <Model>(models: ReadonlyMap<string, ModelRef<Model>>, id: string | undefined) =>
+    id === undefined ? undefined : models.get(id);
+  const other = (tag: string): OtherPoint => otherPoints.get(tag) ?? { tag, entry: undefined, space: undefined };
+  return {
+    ...inputs,
+    point,
+    humidityProbeModel: modelOf(catalogue.humidityProbes, probe?.model?.value),
+    airTemperatureProbeModel: modelOf(catalogue.temperatureProbes, point.airTemperatureProbe?.value.model?.value),
+    transmitterModel: modelOf(catalogue.transmitters, point.transmitter?.value.model?.value),
+    heater,
+    reports: [...(point.reports?.value ?? [])].flatMap(([name, report]) =>
+      isQuantityName(name) ? [{ quantity: name, source: resolveSource(name, report.value, point, heater, other) }] : [],
+    ),
+  };
+}
+
+/** The facts of a point, each topic from its own module. */
+function factsOf(resolved: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
+  return [...drynessFacts(resolved, space), ...reportFacts(resolved, space)];
+}
+
+function reportFacts({ point, reports }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
+  return reports.flatMap(({ quantity, source }) => {
+    const report = point.reports?.value.get(quantity)?.value;
+    const otherPressure = report?.atPressure?.value.value;
+    const range = [
+      quantityExtreme(space, quantity, 'lowest', otherPressure),
+      quantityExtreme(space, quantity, 'highest', otherPressure),
+    ];
+    if (source.kind !== 'fixed') return range;
+    return [...range, fixedTemperatureError(space, quantity, source.celsius, report?.airTemperature?.origin)];
+  });
+}

@@ -1,0 +1,52 @@
+/** What holds for a whole site: its air pressure, its surroundings, and the limits its points are held to. */
+import type { Located } from '../model/located.ts';
+import type { Severity, SiteHeader } from '../model/model-types.generated.ts';
+import { pressureAtAltitude } from '../physics/standard-atmosphere.ts';
+import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
+import type { Origin } from '../syntax/nodes.ts';
+
+/** A limit with the place that sets it; the built-in value has none. */
+export interface Setting {
+  readonly value: number;
+  readonly origin?: Origin;
+}
+
+export interface SiteSettings {
+  readonly id: string | undefined;
+  /** Pressure of the outdoor air in Pa, from the altitude by ISO 2533; at sea level where no altitude is given. */
+  readonly airPressure: Setting;
+  readonly altitude: Located<Quantity> | undefined;
+  readonly surroundings: Located<QuantityRange> | undefined;
+  readonly sensorHumidityLimit: Setting;
+  readonly unheatedHumidityLimit: Setting;
+  readonly margin: Setting;
+  readonly coverage: Setting;
+  readonly ruleSeverities: ReadonlyMap<string, Located<Severity>>;
+  readonly header: SiteHeader | undefined;
+}
+
+/** The built-in values, as format.md's page of the site file and the schema state them. */
+const BUILT_IN = { sensorHumidityLimit: 0.8, unheatedHumidityLimit: 0.9, margin: 2, coverage: 2 } as const;
+const NO_SEVERITIES: ReadonlyMap<string, Located<Severity>> = new Map();
+
+export function siteSettings(header: SiteHeader | undefined): SiteSettings {
+  const defaults = header?.defaults?.value;
+  const setting = (given: Located<Quantity> | undefined, builtIn: number): Setting =>
+    given === undefined ? { value: builtIn } : { value: given.value.value, origin: given.origin };
+  const altitude = header?.altitude;
+  const airPressure = pressureAtAltitude(altitude?.value.value ?? 0);
+  const coverage = defaults?.coverage;
+  return {
+    id: header?.id?.value,
+    airPressure: { value: airPressure, ...(altitude === undefined ? {} : { origin: altitude.origin }) },
+    altitude,
+    surroundings: header?.surroundings,
+    sensorHumidityLimit: setting(defaults?.sensorHumidityLimit, BUILT_IN.sensorHumidityLimit),
+    unheatedHumidityLimit: setting(defaults?.unheatedHumidityLimit, BUILT_IN.unheatedHumidityLimit),
+    margin: setting(defaults?.margin, BUILT_IN.margin),
+    coverage:
+      coverage === undefined ? { value: BUILT_IN.coverage } : { value: coverage.value, origin: coverage.origin },
+    ruleSeverities: header?.rules?.value ?? NO_SEVERITIES,
+    header,
+  };
+}

@@ -1,0 +1,214 @@
+/** A parsed file to its model: checks the structure, lowers the values, keeps every entry by its name. */
+import {
+  type Cursor,
+  type ForeignAnchors,
+  originOf,
+  type PairCursor,
+  rootCursor,
+  TreeWalker,
+} from '../syntax/cursor.ts';
+import type { Origin, Part, PlacedPart, SyntaxTree } from '../syntax/nodes.ts';
+import type { Located } from './located.ts';
+import { lowerNode } from './lower.ts';
+import type { ModelProblem } from './problem.ts';
+import { childSchema, ENTRY_KEYS, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from './schema.ts';
+import { checkStructure } from './structure.ts';
+import { validatorOfEntry, validatorOfRoot } from './validators.ts';
+
+/** One named entry of a map such as `points`. */
+export interface Entry<Value> {
+  readonly name: string;
+  readonly keyOrigin: Origin;
+  /** Absent where nothing of the entry can be read. */
+  readonly located: Located<Value> | undefined;
+  /** The YAML of the entry does not parse: what is missing in it is not missed. */
+  readonly broken: boolean;
+}
+
+/** What one part gives: its entry, or top-level values, and what is wrong with them. */
+export interface ReadPart {
+  readonly topLevel: readonly PairCursor[];
+  readonly values: ReadonlyMap<string, Located<unknown>>;
+  readonly entries: ReadonlyMap<string, readonly Entry<unknown>[]>;
+  readonly problems: readonly ModelProblem[];
+}
+
+export interface FileModel {
+  readonly kind: FileKind;
+  readonly values: ReadonlyMap<string, Located<unknown>>;
+  readonly entries: ReadonlyMap<string, ReadonlyMap<string, Entry<unknown>>>;
+  readonly problems: readonly ModelProblem[];
+}
+
+/** Reads one part alone; equal parts with equal foreign anchors give equal results. */
+export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): ReadPart {
+  const walker = new TreeWalker(foreign);
+  const problems: ModelProblem[] = syntaxProblems(part, walker);
+  const broken = part.problems.length > 0;
+  const values = new Map<string, Located<unknown>>();
+  const entries = new Map<string, Entry<unknown>[]>();
+  const root = rootCursor(part);
+  const pairs = root === undefined ? [] : walker.pairs(root);
+  const context = { kind, walker, problems, broken };
+  const mapName = part.path.length === 2 ? part.path[0] : undefined;
+  if (mapName !== undefined) {
+    entries.set(mapName, readEntries(mapName, pairs, context));
+    return { topLevel: [], values, entries, problems };
+  }
+  for (const pair of pairs) {
+    const name = pair.key.text;
+    const schema = childSchema(kind, SCHEMAS[kind], name);
+    if (ENTRY_KEYS[kind].has(name) && pair.value.node.kind === 'map') {
+      entries.set(name, readEntries(name, walker.pairs(pair.value), context));
+    } else if (schema !== undefined) {
+      const value = lowerNode(pair.value, schema, { kind, walker, problems, subject: '' }, name);
+      if (value !== undefined) {
+        values.set(name, { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value });
+      }
+    }
+  }
+  return { topLevel: pairs, values, entries, problems };
+}
+
+/** Joins the parts of a file, in the order of the text. */
+export function joinParts(
+  kind: FileKind,
+  tree: SyntaxTree,
+  parts: readonly ReadPart[],
+  foreign: ForeignAnchors,
+): FileModel {
+  const values = new Map<string, Located<unknown>>();
+  const entries = new Map<string, Map<string, Entry<unknown>>>();
+  const problems: ModelProblem[] = [];
+  const keys = new Map<string, Origin>();
+  for (const part of parts) {
+    problems.push(...part.problems);
+    for (const { key, keyOrigin } of part.topLevel) reportTwice(key.text, keyOrigin, keys, '', problems);
+    for (const [name, value] of part.values) if (!values.has(name)) values.set(name, value);
+    for (const [mapName, list] of part.entries) {
+      const map = entries.get(mapName) ?? new Map<string, Entry<unknown>>();
+      entries.set(mapName, map);
+      for (const entry of list) {
+        const first = map.get(entry.name);
+        if (first === undefined) map.set(entry.name, entry);
+        else reportTwice(entry.name, entry.keyOrigin, new Map([[entry.name, first.keyOrigin]]), entry.name, problems);
+      }
+    }
+  }
+  checkRoot(kind, tree, parts, new TreeWalker(foreign), problems);
+  return { kind, values, entries, problems };
+}
+
+interface ReadContext {
+  readonly kind: FileKind;
+  readonly walker: TreeWalker;
+  readonly problems: ModelProblem[];
+  readonly broken: boolean;
+}
+
+function readEntries(mapName: string, pairs: readonly PairCursor[], context: ReadContext): Entry<unknown>[] {
+  const { kind, walker, problems, broken } = context;
+  const map = childSchema(kind, SCHEMAS[kind], mapName) ?? {};
+  const validate = validatorOfEntry(kind, mapName);
+  return pairs.map((pair) => {
+    const subject = pair.key.text;
+    const schema = childSchema(kind, map, subject) ?? {};
+    const place = { ...context, subject };
+    if (!broken && validate !== undefined)
+      checkStructure(pair.value, pair.keyOrigin, schema, validate, { kind, walker, problems, subject });
+    const value = lowerNode(pair.value, schema, place);
+    const located =
+      value === undefined || typeof value !== 'object'
+        ? undefined
+        : { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value };
+    return { name: subject, keyOrigin: pair.keyOrigin, located, broken };
+  });
+}
+
+function syntaxProblems(part: Part, walker: TreeWalker): ModelProblem[] {
+  const subject = part.path[1] ?? '';
+  const problems: ModelProblem[] = part.problems.map(({ start, end, sentence, related }) => ({
+    rule: 'yaml-syntax',
+    origin: { part, start, end },
+    sentence,
+    suggestions: [],
+    subject,
+    ...(related === undefined ? {} : { related: { sentence: 'It is first given here', origin: { part, ...related } } }),
+  }));
+  for (const name of part.foreignAliases) {
+    const start = part.text.search(new RegExp(`\\*${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![^\\s,\\]}])`));
+    const place = { part, start: Math.max(0, start), end: Math.max(0, start) + name.length + 1 };
+    const known = walker.at(part, { kind: 'alias', name, start: place.start, end: place.end });
+    if (known !== undefined) continue;
+    const sentence = `The alias “*${name}” has no anchor “&${name}” above it`;
+    problems.push({ rule: 'yaml-syntax', origin: place, sentence, suggestions: [], subject });
+  }
+  return problems;
+}
+
+function reportTwice(
+  name: string,
+  origin: Origin,
+  known: Map<string, Origin>,
+  subject: string,
+  problems: ModelProblem[],
+): void {
+  const first = known.get(name);
+  if (first === undefined) {
+    known.set(name, origin);
+    return;
+  }
+  if (first.part === origin.part && first.start === origin.start) return;
+  const related = { sentence: 'It is first given here', origin: first };
+  const sentence = `“${name}” is given twice; the first one counts`;
+  problems.push({ rule: 'yaml-syntax', origin, sentence, suggestions: [], related, subject });
+}
+
+/** Checks the top level: that the keys are known and the needed ones are there. */
+function checkRoot(
+  kind: FileKind,
+  tree: SyntaxTree,
+  parts: readonly ReadPart[],
+  walker: TreeWalker,
+  problems: ModelProblem[],
+): void {
+  const broken = tree.parts.some(({ part }) => part.path.length < 2 && part.problems.length > 0);
+  const first = firstPlace(tree.parts);
+  if (broken || first === undefined) return;
+  const isEmptyMap = ({ key, value }: PairCursor): boolean =>
+    ENTRY_KEYS[kind].has(key.text) && value.node.kind === 'scalar' && value.node.value === null;
+  const pairs = parts.flatMap((part) => part.topLevel.filter((pair) => !isEmptyMap(pair)));
+  const root: Cursor = {
+    part: first.part,
+    node: { kind: 'map', flow: false, pairs: [], start: first.start, end: first.end },
+  };
+  const assembled = new AssembledRoot(pairs, walker);
+  const context = { kind, walker: assembled, problems, subject: '' };
+  checkStructure(root, first, rootSchema(kind), validatorOfRoot(kind), context);
+}
+
+/** A root map put together from the parts of a file. */
+class AssembledRoot extends TreeWalker {
+  readonly #pairs: readonly PairCursor[];
+
+  constructor(pairs: readonly PairCursor[], walker: TreeWalker) {
+    super(walker.foreign);
+    this.#pairs = pairs;
+  }
+
+  override pairs(map: Cursor): readonly PairCursor[] {
+    const isRoot = map.node.kind === 'map' && map.node.pairs.length === 0 && !map.node.flow;
+    return isRoot ? this.#pairs : super.pairs(map);
+  }
+}
+
+function firstPlace(parts: readonly PlacedPart[]): Origin | undefined {
+  const part = parts[0]?.part;
+  if (part === undefined) return undefined;
+  const key = part.root?.pairs[0]?.key;
+  return key === undefined ? { part, start: 0, end: 0 } : { part, start: key.start, end: key.end };
+}
+
+function rootSchema(kind: FileKind): SchemaNode {
+  return resolveSchema(kind, SCHEMAS[kind]);
+}

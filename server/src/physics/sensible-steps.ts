@@ -1,0 +1,82 @@
+/** What a person would choose instead of a computed number: the next size sold, the next round figure. */
+import { type Conductor, conductorsSold } from './conductors.ts';
+
+/** Thicknesses that insulation is sold in, m. Common practice, no source. */
+export const INSULATION_THICKNESSES: readonly number[] = [
+  0.005, 0.01, 0.013, 0.019, 0.025, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2,
+];
+
+/** m */
+export const INSERTION_STEP = 0.01;
+export const SPACING_STEP = 0.01;
+
+/** How far beyond a step, as a part of it, a number may lie by rounding error alone and still be that step. */
+const STEP_ROUNDING = 1e-9;
+
+/** The least multiple of `step` that is no less than the value. */
+export function roundUpToStep(value: number, step: number): number {
+  return multipleOf(step, Math.ceil(value / step - STEP_ROUNDING));
+}
+
+/** The greatest multiple of `step` that is no more than the value. */
+export function roundDownToStep(value: number, step: number): number {
+  return multipleOf(step, Math.floor(value / step + STEP_ROUNDING));
+}
+
+/** The least of the sizes that is no less than the value, or undefined where none is. */
+export function nextSizeUp(value: number, sizes: readonly number[]): number | undefined {
+  const enough = sizes.filter((size) => size >= value * (1 - STEP_ROUNDING));
+  return enough.length === 0 ? undefined : Math.min(...enough);
+}
+
+/** The insulation to buy, m, where `thickness` is needed, or undefined where none is sold that thick. */
+export function insulationToBuy(thickness: number): number | undefined {
+  return nextSizeUp(thickness, INSULATION_THICKNESSES);
+}
+
+/** The smallest conductor sold with at least this cross-section, m², or undefined where none is. */
+export function conductorToBuy(crossSection: number): Conductor | undefined {
+  return conductorsSold().find((conductor) => conductor.crossSection >= crossSection * (1 - STEP_ROUNDING));
+}
+
+/** The insertion to drill for, m: the next 10 mm up. */
+export function sensibleInsertion(insertion: number): number {
+  return roundUpToStep(insertion, INSERTION_STEP);
+}
+
+/** The spacing to mount at, m: the next 10 mm up where probes are too close, down where they are too far apart. */
+export function sensibleSpacing(spacing: number, direction: 'up' | 'down'): number {
+  return direction === 'up' ? roundUpToStep(spacing, SPACING_STEP) : roundDownToStep(spacing, SPACING_STEP);
+}
+
+/** The rise to set, K: the next 0.5 K up below 5 K, the next 1 K up from there. */
+export function sensibleRise(rise: number): number {
+  return roundUpToStep(rise, rise < 5 ? 0.5 : 1);
+}
+
+/**
+ * The span to set around a range: both ends moved outwards to multiples of a step of 1, 2 or 5 times a power of ten.
+ * The step is the largest of those that is no more than a fifth of the range, so that little of the span is lost.
+ *
+ * A range without width stays as it is.
+ *
+ * Worked value (by hand): 37.3 to 88.1 gives steps of 10: 30 to 90.
+ */
+export function sensibleSpan(low: number, high: number): { readonly low: number; readonly high: number } {
+  if (!(high > low)) return { low, high };
+  const step = roundStepBelow((high - low) / 5);
+  return { low: roundDownToStep(low, step), high: roundUpToStep(high, step) };
+}
+
+/** The largest of 1, 2 or 5 times a power of ten that is no more than `size`, which is above 0. */
+export function roundStepBelow(size: number): number {
+  const exponent = Math.floor(Math.log10(size) + STEP_ROUNDING);
+  const mantissa = size / 10 ** exponent;
+  const leading = mantissa >= 5 - STEP_ROUNDING ? 5 : mantissa >= 2 - STEP_ROUNDING ? 2 : 1;
+  return multipleOf(10 ** exponent, leading);
+}
+
+/** Without the binary dust of the product: 3 × 0.1 is 0.3. */
+function multipleOf(step: number, count: number): number {
+  return Number((step * count).toPrecision(12));
+}

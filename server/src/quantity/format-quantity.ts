@@ -1,0 +1,115 @@
+/** The one place that turns numbers into text, for messages, hovers, reports, JSON and text put into files. */
+import type { Dimension } from './dimension.ts';
+
+/** A number as it is shown, with its unit apart, for tables and JSON. */
+export interface ShownNumber {
+  readonly number: string;
+  /** The value in the shown unit, not rounded. */
+  readonly value: number;
+  /** The unit as files spell it: `degC`, `mm2`. */
+  readonly unit: string;
+}
+
+interface Display {
+  readonly unit: string;
+  /** canonical = shown × factor */
+  readonly factor: number;
+  readonly decimals: number;
+}
+
+const MINIMUM_SIGNIFICANT = 2;
+const KILO = 1e3;
+const YEAR_SECONDS = 365.2425 * 86_400;
+
+const DISPLAY: Readonly<Record<Exclude<Dimension, 'pressure' | 'length' | 'time'>, Display>> = {
+  temperature: { unit: 'degC', factor: 1, decimals: 1 },
+  'temperature-difference': { unit: 'K', factor: 1, decimals: 1 },
+  'relative-humidity': { unit: '%RH', factor: 0.01, decimals: 1 },
+  area: { unit: 'mm2', factor: 1e-6, decimals: 2 },
+  speed: { unit: 'm/s', factor: 1, decimals: 2 },
+  voltage: { unit: 'V', factor: 1, decimals: 1 },
+  current: { unit: 'mA', factor: 1e-3, decimals: 2 },
+  resistance: { unit: 'ohm', factor: 1, decimals: 1 },
+  power: { unit: 'W', factor: 1, decimals: 2 },
+  'mixing-ratio': { unit: 'g/kg', factor: 1e-3, decimals: 1 },
+  'absolute-humidity': { unit: 'g/m3', factor: 1e-3, decimals: 1 },
+  'volume-fraction': { unit: 'ppmv', factor: 1e-6, decimals: 0 },
+  'specific-enthalpy': { unit: 'kJ/kg', factor: KILO, decimals: 1 },
+  'temperature-rate': { unit: 'K/min', factor: 1 / 60, decimals: 2 },
+  'temperature-gradient': { unit: 'K/m', factor: 1, decimals: 2 },
+  'humidity-drift': { unit: '%RH/year', factor: 0.01 / YEAR_SECONDS, decimals: 2 },
+  'temperature-drift': { unit: 'K/year', factor: 1 / YEAR_SECONDS, decimals: 2 },
+  percentage: { unit: '%', factor: 0.01, decimals: 1 },
+};
+
+const TYPOGRAPHY: Readonly<Record<string, string>> = { degC: '°C', mm2: 'mm²', 'g/m3': 'g/m³', ohm: 'Ω' };
+
+/** A value for a sentence: `56.4 °C`, `61.2 %RH`. @param value canonical */
+export function showQuantity(value: number, dimension: Dimension): string {
+  const { number, unit } = showNumber(value, dimension);
+  return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
+}
+
+/** A value as a file spells it: `56.4 degC`. @param value canonical */
+export function writeQuantity(value: number, dimension: Dimension): string {
+  const { number, unit } = showNumber(value, dimension);
+  return `${number} ${unit}`;
+}
+
+/** A range for a sentence, `35 … 88 %RH`. @param low canonical @param high canonical */
+export function showRange(low: number, high: number, dimension: Dimension): string {
+  const display = displayOf(Math.max(Math.abs(low), Math.abs(high)), dimension);
+  const unit = TYPOGRAPHY[display.unit] ?? display.unit;
+  const from = formatNumber(low / display.factor, display.decimals);
+  const to = formatNumber(high / display.factor, display.decimals);
+  return from === to ? `${from} ${unit}` : `${from} … ${to} ${unit}`;
+}
+
+/** A range as a file spells it, `35 .. 88 %RH`. @param low canonical @param high canonical */
+export function writeRange(low: number, high: number, dimension: Dimension): string {
+  const display = displayOf(Math.max(Math.abs(low), Math.abs(high)), dimension);
+  const from = formatNumber(low / display.factor, display.decimals);
+  const to = formatNumber(high / display.factor, display.decimals);
+  return `${from} .. ${to} ${display.unit}`;
+}
+
+/** @param value canonical */
+export function showNumber(value: number, dimension: Dimension): ShownNumber {
+  const display = displayOf(Math.abs(value), dimension);
+  const shown = value / display.factor;
+  return { number: formatNumber(shown, display.decimals), value: shown, unit: display.unit };
+}
+
+/**
+ * A plain number with at most so many decimals, more where fewer than two significant digits would be left,
+ * without trailing zeros.
+ */
+export function formatNumber(value: number, decimals: number): string {
+  if (value === 0) return '0';
+  const magnitude = Math.floor(Math.log10(Math.abs(value)));
+  const needed = Math.min(12, Math.max(decimals, MINIMUM_SIGNIFICANT - 1 - magnitude));
+  const text = value.toFixed(needed);
+  const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return trimmed === '-0' ? '0' : trimmed;
+}
+
+function displayOf(size: number, dimension: Dimension): Display {
+  if (dimension === 'pressure') return pressureDisplay(size);
+  if (dimension === 'length')
+    return size < 1 ? { unit: 'mm', factor: 1e-3, decimals: 1 } : { unit: 'm', factor: 1, decimals: 2 };
+  if (dimension === 'time') return timeDisplay(size);
+  return DISPLAY[dimension];
+}
+
+function pressureDisplay(size: number): Display {
+  if (size < KILO) return { unit: 'Pa', factor: 1, decimals: 0 };
+  return { unit: 'kPa', factor: KILO, decimals: size < 10 * KILO ? 3 : 2 };
+}
+
+function timeDisplay(size: number): Display {
+  if (size < 600) return { unit: 's', factor: 1, decimals: 1 };
+  if (size < 7200) return { unit: 'min', factor: 60, decimals: 1 };
+  if (size < 2 * 86_400) return { unit: 'h', factor: 3600, decimals: 1 };
+  if (size < 60 * 86_400) return { unit: 'd', factor: 86_400, decimals: 0 };
+  return { unit: 'months', factor: YEAR_SECONDS / 12, decimals: 0 };
+}

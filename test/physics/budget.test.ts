@@ -1,0 +1,268 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Contribution, type Correlation, combineContributions } from '../../server/src/physics/budget.ts';
+import { checkLinearity } from '../../server/src/physics/second-order.ts';
+import { standardUncertaintyOf } from '../../server/src/physics/standard-uncertainty.ts';
+import { coverageFactorFor } from '../../server/src/physics/student-distribution.ts';
+
+describe('JCGM 100 H.1, end gauge', () => {
+  // In nm and K; sensitivities of l = ls + d − ls·(δα·θ + αs·δθ).
+  const length = 50_000_623;
+  const contributions: readonly Contribution[] = [
+    { name: 'standard', standardUncertainty: 25, sensitivity: 1, degreesOfFreedom: 18 },
+    { name: 'comparison, repeated', standardUncertainty: 5.8, sensitivity: 1, degreesOfFreedom: 24 },
+    { name: 'comparator, random', standardUncertainty: 3.9, sensitivity: 1, degreesOfFreedom: 5 },
+    { name: 'comparator, systematic', standardUncertainty: 6.7, sensitivity: 1, degreesOfFreedom: 8 },
+    {
+      name: 'difference of expansion',
+      standardUncertainty: 0.58e-6,
+      sensitivity: -length * -0.1,
+      degreesOfFreedom: 50,
+    },
+    {
+      name: 'difference of temperature',
+      standardUncertainty: 0.029,
+      sensitivity: -length * 11.5e-6,
+      degreesOfFreedom: 2,
+    },
+  ];
+  const combined = combineContributions(contributions);
+
+  it('gives 32 nm as printed, 31.71 nm unrounded', () => {
+    expect(combined.standardUncertainty).toBeCloseTo(31.71, 1);
+  });
+
+  it('has 16 effective degrees of freedom after cutting, with the comparison taken as one contribution as printed', () => {
+    const comparison = combineContributions(contributions.slice(1, 4));
+    expect(comparison.standardUncertainty).toBeCloseTo(9.7, 1);
+    // The three parts make 25.6 degrees of freedom together, so that splitting them changes nothing below 1e-9.
+    expect(Math.floor(combined.effectiveDegreesOfFreedom ?? 0)).toBe(16);
+  });
+
+  it('has a coverage factor of 2.92 and 93 nm at 99 %', () => {
+    const factor = coverageFactorFor(0.99, combined.effectiveDegreesOfFreedom);
+    expect(factor).toBeCloseTo(2.92, 2);
+    expect(Math.round(32 * factor)).toBe(93);
+  });
+
+  it('lists the standard first, the temperature difference next, with shares that add up', () => {
+    expect(combined.shares.slice(0, 2).map((share) => share.contribution.name)).toEqual([
+      'standard',
+      'difference of temperature',
+    ]);
+    expect(combined.shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
+  });
+
+  it('with second-order terms gives 34 nm as printed, and so is not linear enough', () => {
+    const model = ([ls = 0, d = 0, da = 0, theta = 0, as = 0, dt = 0]: readonly number[]): number =>
+      ls + d - ls * (da * theta + as * dt);
+    const check = checkLinearity(model, [
+      { estimate: length, standardUncertainty: 25 },
+      { estimate: 215, standardUncertainty: 9.7 },
+      { estimate: 0, standardUncertainty: 0.58e-6 },
+      { estimate: -0.1, standardUncertainty: 0.41 },
+      { estimate: 11.5e-6, standardUncertainty: 1.2e-6 },
+      { estimate: 0, standardUncertainty: 0.029 },
+    ]);
+    expect(check?.firstOrderUncertainty).toBeCloseTo(31.71, 1);
+    expect(check?.secondOrderUncertainty).toBeCloseTo(33.91, 1);
+    expect(check?.isLinearEnough).toBe(false);
+  });
+});
+
+describe('JCGM 100 H.2, resistance, reactance and impedance from correlated readings', () => {
+  const volts = [5.007, 4.994, 5.005, 4.99, 4.999];
+  const amperes = [19.663e-3, 19.639e-3, 19.64e-3, 19.685e-3, 19.678e-3];
+  const radians = [1.0456, 1.0438, 1.0468, 1.0428, 1.0433];
+  const [v, i, p] = [mean(volts), mean(amperes), mean(radians)];
+  const correlations: readonly Correlation[] = [
+    { between: ['V', 'I'], coefficient: correlation(volts, amperes) },
+    { between: ['V', 'phase'], coefficient: correlation(volts, radians) },
+    { between: ['phase', 'I'], coefficient: correlation(radians, amperes) },
+  ];
+  const resistance = [Math.cos(p) / v, -Math.cos(p) / i, -Math.sin(p)].map((c) => (c * v) / i);
+  const reactance = [Math.sin(p) / v, -Math.sin(p) / i, Math.cos(p)].map((c) => (c * v) / i);
+  const impedance = [1 / i, -v / i ** 2, 0];
+
+  function uncertainty(sensitivities: readonly number[], correlated = correlations): number {
+    const inputs = [
+      { name: 'V', standardUncertainty: uncertaintyOfMean(volts) },
+      { name: 'I', standardUncertainty: uncertaintyOfMean(amperes) },
+      { name: 'phase', standardUncertainty: uncertaintyOfMean(radians) },
+    ];
+    const contributions = inputs.map((input, n) => ({ ...input, sensitivity: sensitivities[n] ?? 0 }));
+    return combineContributions(contributions, correlated).standardUncertainty;
+  }
+
+  /** r(A,B) from u(A+B) and u(A−B). */
+  function outputCorrelation(one: readonly number[], other: readonly number[]): number {
+    const together = (sign: number): number => uncertainty(one.map((c, n) => c + sign * (other[n] ?? 0))) ** 2;
+    return (together(1) - together(-1)) / 4 / uncertainty(one) / uncertainty(other);
+  }
+
+  it('table H.2: means, uncertainties and correlations of the readings, as printed', () => {
+    expect([v, i * 1000, p].map((x) => Number(x.toFixed(5)))).toEqual([4.999, 19.661, 1.04446]);
+    const printed = [-0.36, 0.86, -0.65];
+    for (const [n, { coefficient }] of correlations.entries()) expect(coefficient).toBeCloseTo(printed[n] ?? 0, 2);
+  });
+
+  it('table H.3: R 0.071, Z 0.236 ohm as printed; X 0.29558, which is printed 0.295', () => {
+    expect(uncertainty(resistance)).toBeCloseTo(0.071, 3);
+    expect(uncertainty(reactance)).toBeCloseTo(0.29558, 5);
+    expect(uncertainty(impedance)).toBeCloseTo(0.236, 3);
+  });
+
+  it('table H.3: correlations of the results −0.588, −0.485, 0.993 as printed', () => {
+    expect(Math.abs(outputCorrelation(resistance, reactance) - -0.588)).toBeLessThan(6e-4);
+    expect(Math.abs(outputCorrelation(resistance, impedance) - -0.485)).toBeLessThan(6e-4);
+    expect(Math.abs(outputCorrelation(reactance, impedance) - 0.993)).toBeLessThan(6e-4);
+  });
+
+  it('table H.5 (from memory): with correlations ignored 0.195, 0.201, 0.204 ohm', () => {
+    const ignored = [resistance, reactance, impedance].map((c) => Number(uncertainty(c, []).toFixed(3)));
+    expect(ignored).toEqual([0.195, 0.201, 0.204]);
+  });
+});
+
+describe('other published budgets', () => {
+  it('EA-4/02 S2, calibration of a 10 kg weight: 29.3 mg and 59 mg (from memory; a page shows 0.0291 g)', () => {
+    const parts = {
+      standard: standardUncertaintyOf(45, { coverageFactor: 2 }),
+      drift: standardUncertaintyOf(15, 'rectangular'),
+      comparison: 25 / Math.sqrt(3),
+      eccentricity: standardUncertaintyOf(10, 'rectangular'),
+      buoyancy: standardUncertaintyOf(10, 'rectangular'),
+    };
+    const contributions = Object.entries(parts).map(([name, standardUncertainty]) => ({
+      name,
+      standardUncertainty,
+      sensitivity: 1,
+    }));
+    const { standardUncertainty, effectiveDegreesOfFreedom } = combineContributions(contributions);
+    // 29.24 mg unrounded; the printed 29.3 mg carries rounded contributions.
+    expect(Math.abs(standardUncertainty - 29.3)).toBeLessThan(0.1);
+    expect(Math.abs(2 * standardUncertainty - 59)).toBeLessThan(0.6);
+    expect(effectiveDegreesOfFreedom).toBeUndefined();
+  });
+
+  it('NIST TN 1900 E13, thermal expansion coefficient: 1.7266e-5 /K with u 1.76e-6 to first order', () => {
+    const [l0, l1, t0, t1] = [1.4999, 1.5021, 288.15, 373.1];
+    const model = ([a = 0, b = 0, c = 0, d = 0]: readonly number[]): number => (b - a) / (a * (d - c));
+    expect(model([l0, l1, t0, t1])).toBeCloseTo(1.7266e-5, 9);
+    const { standardUncertainty } = combineContributions([
+      { name: 'L0', standardUncertainty: 0.0001, sensitivity: -l1 / (l0 ** 2 * (t1 - t0)) },
+      { name: 'L1', standardUncertainty: 0.0002, sensitivity: 1 / (l0 * (t1 - t0)) },
+      { name: 'T0', standardUncertainty: 0.02, sensitivity: model([l0, l1, t0, t1]) / (t1 - t0) },
+      { name: 'T1', standardUncertainty: 0.05, sensitivity: -model([l0, l1, t0, t1]) / (t1 - t0) },
+    ]);
+    expect(standardUncertainty).toBeCloseTo(1.76e-6, 8);
+    const check = checkLinearity(model, [
+      { estimate: l0, standardUncertainty: 0.0001 },
+      { estimate: l1, standardUncertainty: 0.0002 },
+      { estimate: t0, standardUncertainty: 0.02 },
+      { estimate: t1, standardUncertainty: 0.05 },
+    ]);
+    expect(check?.firstOrderUncertainty).toBeCloseTo(standardUncertainty, 10);
+    expect(check?.isLinearEnough).toBe(true);
+  });
+});
+
+describe('JCGM 101 9.4, comparison loss x1² + x2², u 0.005 each', () => {
+  it.each([
+    [0, 50e-6, 50e-6, 0],
+    [0.01, 50e-6, 111.8e-6, 100e-6],
+    [0.05, 50e-6, 502.5e-6, 500e-6],
+  ])('x1 %f: mean shifted by 2·u², u² = 4·x1²·u² + 4·u⁴ (exact)', (x1, shift, secondOrder, firstOrder) => {
+    const check = checkLinearity(
+      ([a = 0, b = 0]) => a ** 2 + b ** 2,
+      [
+        { estimate: x1, standardUncertainty: 0.005 },
+        { estimate: 0, standardUncertainty: 0.005 },
+      ],
+    );
+    expect(check?.meanShift).toBeCloseTo(shift, 10);
+    expect(Math.abs((check?.secondOrderUncertainty ?? 0) - secondOrder)).toBeLessThan(0.05e-6);
+    expect(check?.firstOrderUncertainty).toBeCloseTo(firstOrder, 10);
+    expect(check?.isLinearEnough).toBe(false);
+  });
+
+  it('exponential of a normal quantity: mean shift u²/2 and the exact variance of the log-normal, to third order in u', () => {
+    // e^(u²)·(e^(u²) − 1) = u² + 3·u⁴/2 + …; the note to 5.1.2 has u² + u⁴·(1/2 + 1). The rest is of order u⁶.
+    const check = checkLinearity(([x = 0]) => Math.exp(x), [{ estimate: 0, standardUncertainty: 0.1 }]);
+    expect(check?.meanShift).toBeCloseTo(0.005, 5);
+    const exact = Math.exp(0.01) * Math.expm1(0.01);
+    expect(Math.abs((check?.secondOrderUncertainty ?? 0) ** 2 - exact)).toBeLessThan(3e-6);
+  });
+
+  it('says nothing where the model has no value near the estimates', () => {
+    const model = ([x = 0]: readonly number[]): number | undefined => (x > 1 ? undefined : x);
+    expect(checkLinearity(model, [{ estimate: 1, standardUncertainty: 0.1 }])).toBeUndefined();
+  });
+});
+
+describe('budget in general', () => {
+  it('two contributions with coefficient −1 cancel, with +1 add linearly', () => {
+    const pair = [
+      { name: 'a', standardUncertainty: 3, sensitivity: 1 },
+      { name: 'b', standardUncertainty: 3, sensitivity: 1 },
+    ];
+    const with_ = (coefficient: number): number =>
+      combineContributions(pair, [{ between: ['b', 'a'], coefficient }]).standardUncertainty;
+    expect(with_(-1)).toBe(0);
+    expect(with_(1)).toBe(6);
+  });
+
+  it('Welch and Satterthwaite: two equal contributions of 10 degrees of freedom make 20', () => {
+    const one = { standardUncertainty: 1e-6, sensitivity: 1, degreesOfFreedom: 10 };
+    const { effectiveDegreesOfFreedom } = combineContributions([
+      { ...one, name: 'a' },
+      { ...one, name: 'b' },
+    ]);
+    expect(effectiveDegreesOfFreedom).toBeCloseTo(20, 9);
+  });
+
+  it('is finite and no smaller than its largest uncorrelated contribution, for any contributions', () => {
+    const uncertain = fc.double({ min: 0, max: 1e6, noNaN: true });
+    const sensitivity = fc.double({ min: -1e6, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(uncertain, sensitivity), { maxLength: 8 }), (rows) => {
+        const contributions = rows.map(([standardUncertainty, c], n) => ({
+          name: `input ${n}`,
+          standardUncertainty,
+          sensitivity: c,
+          degreesOfFreedom: n + 1,
+        }));
+        const combined = combineContributions(contributions);
+        const largest = Math.max(0, ...combined.shares.map((share) => share.resultUncertainty));
+        expect(combined.standardUncertainty).toBeGreaterThanOrEqual(largest * (1 - 1e-9));
+        expect(Number.isFinite(combined.effectiveDegreesOfFreedom ?? 0)).toBe(true);
+        for (const { share } of combined.shares) expect(Number.isFinite(share)).toBe(true);
+      }),
+    );
+  });
+
+  it.each([
+    ['rectangular', 1 / Math.sqrt(3)],
+    ['triangular', 1 / Math.sqrt(6)],
+    ['arcsine', 1 / Math.sqrt(2)],
+  ] as const)('JCGM 100 4.3 and JCGM 101 6.4: a half-width of 1, %s, is %f', (statedAs, expected) => {
+    expect(standardUncertaintyOf(1, statedAs)).toBe(expected);
+  });
+});
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function covariance(one: readonly number[], other: readonly number[]): number {
+  const products = one.map((value, n) => (value - mean(one)) * ((other[n] ?? 0) - mean(other)));
+  return products.reduce((sum, product) => sum + product, 0) / (one.length - 1);
+}
+
+function correlation(one: readonly number[], other: readonly number[]): number {
+  return covariance(one, other) / Math.sqrt(covariance(one, one) * covariance(other, other));
+}
+
+function uncertaintyOfMean(values: readonly number[]): number {
+  return Math.sqrt(covariance(values, values) / values.length);
+}

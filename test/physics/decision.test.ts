@@ -1,0 +1,114 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { alarmErrors, guardBandedLimit, leastHysteresis } from '../../server/src/physics/alarm.ts';
+import {
+  conformanceProbability,
+  enNumber,
+  falseAcceptanceWithGuardBand,
+  guardBandedVerdict,
+} from '../../server/src/physics/decision.ts';
+
+describe('conformance', () => {
+  it('JCGM 106 Zener diode (from memory): −5.47 V, u 0.05 V, at most −5.40 V: 0.919', () => {
+    expect(conformanceProbability(-5.47, 0.05, { high: -5.4 })).toBeCloseTo(0.919, 3);
+  });
+
+  it('JCGM 106 motor oil (from memory): 13.6, u 1.8, limits 12.5 to 16.3: 0.66', () => {
+    expect(conformanceProbability(13.6, 1.8, { low: 12.5, high: 16.3 })).toBeCloseTo(0.6626, 4);
+  });
+
+  it('open tool suncal: N(10, 0.4) within 9 to 11 leaves 0.01242 outside', () => {
+    expect(1 - conformanceProbability(10, 0.4, { low: 9, high: 11 })).toBeCloseTo(0.01242, 5);
+  });
+
+  it('without uncertainty is sure, and a result at a limit conforms', () => {
+    expect(conformanceProbability(9, 0, { low: 9, high: 11 })).toBe(1);
+    expect(conformanceProbability(11, 0, { low: 9, high: 11 })).toBe(1);
+    expect(conformanceProbability(11.01, 0, { low: 9, high: 11 })).toBe(0);
+    expect(conformanceProbability(5, 0, {})).toBe(1);
+  });
+});
+
+describe('guard bands', () => {
+  it('ILAC-G8: no guard band risks 50 % at the limit, w = U less than 2.5 %', () => {
+    expect(falseAcceptanceWithGuardBand(0, 2)).toBe(0.5);
+    expect(falseAcceptanceWithGuardBand(1, 2)).toBeLessThan(0.025);
+    expect(falseAcceptanceWithGuardBand(1, 1.96)).toBeCloseTo(0.025, 5);
+  });
+
+  it.each([
+    [0.83, 0.05],
+    [1.5, 0.0016],
+  ])('ILAC-G8 table 1 (from memory): w = %f U risks about %f', (multiple, risk) => {
+    // Printed as 5 % and 0.16 %: 5.19 % and 0.164 % with k 1.96.
+    expect(Math.abs(falseAcceptanceWithGuardBand(multiple, 1.96) / risk - 1)).toBeLessThan(0.05);
+  });
+
+  it.each([
+    [0.0019, 'pass'],
+    [-0.0019, 'pass'],
+    [0.0025, 'conditional-pass'],
+    [0.0035, 'conditional-fail'],
+    [0.0041, 'fail'],
+  ] as const)(
+    'ILAC-G8 non-binary, limits ±0.003 and U 0.0010 as a published example: %f is %s',
+    (deviation, verdict) => {
+      expect(guardBandedVerdict(deviation, 0.003, 0.001)).toBe(verdict);
+    },
+  );
+});
+
+describe('En number', () => {
+  it('ISO 13528, by hand: 74.6 ± 0.8 against 75.3 ± 0.6 is −0.70', () => {
+    expect(enNumber(74.6, 0.8, 75.3, 0.6)).toBeCloseTo(-0.7, 10);
+  });
+
+  it('has none without any uncertainty', () => {
+    expect(enNumber(1, 0, 2, 0)).toBeUndefined();
+  });
+});
+
+describe('alarm', () => {
+  it('normal table: a tolerance of two standard uncertainties misses 2.28 %, and cries wolf as often', () => {
+    const { missed, falseAlarm } = alarmErrors(2, 1);
+    expect(missed).toBeCloseTo(0.02275, 5);
+    expect(falseAlarm).toBeCloseTo(0.02275, 5);
+  });
+
+  it('a guard band trades misses for false alarms', () => {
+    const plain = alarmErrors(1, 1);
+    const guarded = alarmErrors(1, 1, 0.5);
+    expect(guarded.missed).toBeLessThan(plain.missed);
+    expect(guarded.falseAlarm).toBeGreaterThan(plain.falseAlarm);
+  });
+
+  it('the guard-banded limit misses just 5 %, in either direction, and never moves outwards', () => {
+    expect(guardBandedLimit(95, 'above', 5, 1)).toBe(95);
+    const above = guardBandedLimit(95, 'above', 1, 1);
+    expect(alarmErrors(1, 1, 95 - above).missed).toBeCloseTo(0.05, 9);
+    expect(guardBandedLimit(95, 'below', 1, 1) - 95).toBeCloseTo(95 - above, 12);
+  });
+
+  it('without uncertainty errs only where the guard band reaches past the tolerance', () => {
+    expect(alarmErrors(1, 0)).toEqual({ missed: 0, falseAlarm: 0 });
+    expect(alarmErrors(1, 0, 2)).toEqual({ missed: 0, falseAlarm: 1 });
+  });
+
+  it('ISO 5725-6: the hysteresis is the repeatability limit, 2.8 standard deviations', () => {
+    expect(leastHysteresis(0.5)).toBeCloseTo(1.4, 12);
+    // 1.96·√2 = 2.77, which the standard rounds up.
+    expect(Math.abs(leastHysteresis(1) - 1.96 * Math.SQRT2)).toBeLessThan(0.05);
+  });
+
+  it('gives probabilities, for any tolerance, uncertainty and guard band', () => {
+    const any = fc.double({ min: 0, max: 1e3, noNaN: true });
+    fc.assert(
+      fc.property(any, any, any, (tolerance, uncertainty, guardBand) => {
+        for (const p of Object.values(alarmErrors(tolerance, uncertainty, guardBand))) {
+          expect(p).toBeGreaterThanOrEqual(0);
+          expect(p).toBeLessThanOrEqual(1);
+        }
+      }),
+    );
+  });
+});

@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type AirCylinder, filmCoefficient, headConductance } from '../../server/src/physics/head-conductance.ts';
+import {
+  type AirProperties,
+  crossFlowCylinderNusselt,
+  grashofNumber,
+  horizontalCylinderNusselt,
+  reynoldsNumber,
+  verticalCylinderNusselt,
+  verticalPlateNusselt,
+} from '../../server/src/physics/heat-transfer.ts';
+import { radiationError, radiativeCoefficient } from '../../server/src/physics/radiation.ts';
+
+/** Incropera and DeWitt, table A.4, 350 K; specific heat from memory. */
+const AIR_AT_350_K: AirProperties = {
+  conductivity: 0.03,
+  kinematicViscosity: 20.92e-6,
+  prandtl: 0.7,
+  thermalExpansion: 1 / 350,
+  density: 0.995,
+  specificHeat: 1009,
+};
+
+const STEM = { diameter: 0.012, wallThickness: 0.001, conductivity: 17 };
+const HEAD = {
+  diameter: 0.012,
+  length: 0.06,
+  axis: 'vertical',
+  emissivity: 0.22,
+  stem: STEM,
+  stemLength: 0.14,
+} as const;
+
+describe('cylinder in cross flow', () => {
+  it('Incropera example 7.4: Re 6071, Pr 0.70 gives Nu 40.6 as printed', () => {
+    expect(crossFlowCylinderNusselt(6071, 0.7)).toBeCloseTo(40.6, 1);
+  });
+
+  it('Incropera example 7.4: 12.7 mm at 10 m/s gives 96.0 W/(m²·K), printed to 0.1', () => {
+    // Natural convection at the 1 K given here adds less than 0.01 W/(m²·K).
+    const rod: AirCylinder = { diameter: 0.0127, length: 0.1, axis: 'horizontal' };
+    expect(reynoldsNumber(10, 0.0127, AIR_AT_350_K)).toBeCloseTo(6071, 0);
+    expect(Math.abs(filmCoefficient(rod, 10, 1, AIR_AT_350_K) - 96)).toBeLessThan(0.1);
+  });
+
+  it('without flow leaves the 0.3 of the correlation', () => {
+    expect(crossFlowCylinderNusselt(0, 0.7)).toBe(0.3);
+  });
+});
+
+describe('still air', () => {
+  it('Incropera example 9.2: vertical plate, Pr 0.69, Gr 2.63e9 gives Nu 147', () => {
+    expect(verticalPlateNusselt(0.69 * 2.63e9, 0.69)).toBeCloseTo(147.16, 2);
+  });
+
+  it('open library ht: horizontal cylinder, Pr 0.69, Gr 2.63e9 gives Nu 139.135 (no textbook case)', () => {
+    expect(horizontalCylinderNusselt(0.69 * 2.63e9, 0.69)).toBeCloseTo(139.135, 3);
+  });
+
+  it('open library ht: slender vertical cylinder, Pr 0.7, Gr 1e10, L/D 2.5 gives Nu 228.898', () => {
+    expect(verticalCylinderNusselt(1e10, 0.7, 2.5)).toBeCloseTo(228.898, 3);
+  });
+
+  it('a thick vertical cylinder is a plate: D/L 35/Gr^1/4, within the 6 % that this limit stands for', () => {
+    // Common handbook criterion for 'differs from the plate by 5 %'; the correlation gives 5.6 % there.
+    const grashof = 1e8;
+    const slenderness = grashof ** 0.25 / 35;
+    const ratio = verticalCylinderNusselt(grashof, 0.71, slenderness) / verticalPlateNusselt(grashof * 0.71, 0.71);
+    expect(ratio).toBeGreaterThan(1);
+    expect(ratio).toBeLessThan(1.06);
+  });
+
+  it('Grashof number grows with the cube of the length', () => {
+    expect(grashofNumber(0.2, 5, AIR_AT_350_K) / grashofNumber(0.1, 5, AIR_AT_350_K)).toBeCloseTo(8, 10);
+  });
+});
+
+describe('radiation', () => {
+  it('a black body at 300 K: 6.12 W/(m²·K), as 4 σ T³ by hand', () => {
+    expect(radiativeCoefficient(1, 26.85)).toBeCloseTo(6.124, 3);
+  });
+
+  it('balances the heat that the air brings with the heat that the wall draws', () => {
+    const error = radiationError(60, 50, 0.22, 20);
+    const brought = 20 * error;
+    const drawn = radiativeCoefficient(0.22, 55) * (60 - error - 50);
+    expect(brought).toBeCloseTo(drawn, 10);
+  });
+});
+
+describe('heated head', () => {
+  it('is the sum of its parts, whichever way it hangs', () => {
+    for (const axis of ['horizontal', 'vertical'] as const) {
+      const { convection, radiation, stem, total } = headConductance({ ...HEAD, axis }, 1, 8, 60, AIR_AT_350_K);
+      expect(total).toBeCloseTo(convection + radiation + stem, 12);
+      expect(Math.min(convection, radiation, stem)).toBeGreaterThan(0);
+    }
+  });
+
+  it('tends to forced convection alone in fast air, and to natural alone in still air', () => {
+    const forced = (crossFlowCylinderNusselt(reynoldsNumber(20, 0.012, AIR_AT_350_K), 0.7) * 0.03) / 0.012;
+    expect(filmCoefficient(HEAD, 20, 8, AIR_AT_350_K) / forced).toBeCloseTo(1, 3);
+    const grashof = grashofNumber(0.06, 8, AIR_AT_350_K);
+    const natural = (verticalCylinderNusselt(grashof, 0.7, 5) * 0.03) / 0.06;
+    // The 0.3 that the forced correlation keeps without flow adds 0.1 %.
+    expect(Math.abs(filmCoefficient(HEAD, 0, 8, AIR_AT_350_K) / natural - 1)).toBeLessThan(2e-3);
+  });
+
+  it('gives a finite conductance that grows with speed, for any speed and rise', () => {
+    const speed = fc.double({ min: 0, max: 50, noNaN: true });
+    const rise = fc.double({ min: 0, max: 100, noNaN: true });
+    const axis = fc.constantFrom('horizontal' as const, 'vertical' as const);
+    fc.assert(
+      fc.property(speed, rise, axis, (v, k, direction) => {
+        const slow = headConductance({ ...HEAD, axis: direction }, v, k, 60, AIR_AT_350_K).total;
+        const fast = headConductance({ ...HEAD, axis: direction }, v + 1, k, 60, AIR_AT_350_K).total;
+        expect(Number.isFinite(slow)).toBe(true);
+        expect(fast).toBeGreaterThan(slow);
+      }),
+    );
+  });
+});

@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { rampDifference, rampLag, timeConstantAtSpeed } from '../../server/src/physics/lag.ts';
+
+const AIR = {
+  conductivity: 0.0287,
+  kinematicViscosity: 19e-6,
+  prandtl: 0.703,
+  thermalExpansion: 1 / 333,
+  density: 1.06,
+  specificHeat: 1007,
+};
+const STEM = { diameter: 0.006, length: 0.18, axis: 'horizontal' } as const;
+
+describe('lag behind a ramp', () => {
+  it('by hand: 0.5 K/min and 20 s trail 1/6 K at length, and 1 − 1/e of it after one time constant', () => {
+    expect(rampLag(0.5 / 60, 20)).toBeCloseTo(1 / 6, 12);
+    expect(rampLag(0.5 / 60, 20, 20)).toBeCloseTo((1 - Math.exp(-1)) / 6, 12);
+  });
+
+  it('satisfies the first-order equation dT/dt = (T(air) − T)/τ, by stepping it in time', () => {
+    // Explicit steps of τ/10000: off by half a step, 5e-5 of the lag.
+    let probe = 0;
+    const step = 0.002;
+    for (let n = 0; n < 15_000; n++) probe += ((0.1 * n * step - probe) / 20) * step;
+    expect(Math.abs(0.1 * 30 - probe - rampLag(0.1, 20, 30))).toBeLessThan(2e-4);
+  });
+
+  it('is none at the start, and that of a falling ramp mirrors that of a rising one', () => {
+    expect(rampLag(1, 20, 0)).toBeCloseTo(0, 12);
+    expect(rampLag(-1, 20, 7)).toBe(-rampLag(1, 20, 7));
+  });
+
+  it('by hand: 15 s and 45 s at 0.5 K/min read 0.25 K apart, the slower one lower', () => {
+    expect(rampDifference(0.5 / 60, 15, 45)).toBeCloseTo(-0.25, 12);
+  });
+});
+
+describe('time constant with speed', () => {
+  it('is the one given at 1 m/s', () => {
+    expect(timeConstantAtSpeed(20, STEM, 1, AIR)).toBe(20);
+  });
+
+  it('falls roughly with the square root of speed, as Nu ~ Re^1/2 of a cylinder at these Reynolds numbers', () => {
+    // The exponent between 1 and 4 m/s lies between 0.47 and 0.55 for Churchill and Bernstein at Re 300 to 1300.
+    const exponent = Math.log(20 / timeConstantAtSpeed(20, STEM, 4, AIR)) / Math.log(4);
+    expect(exponent).toBeGreaterThan(0.45);
+    expect(exponent).toBeLessThan(0.55);
+  });
+
+  it('is finite and falls with speed, still air included', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 50, noNaN: true }), (speed) => {
+        const here = timeConstantAtSpeed(20, STEM, speed, AIR);
+        expect(here).toBeGreaterThan(0);
+        expect(here).toBeLessThan(400);
+        expect(timeConstantAtSpeed(20, STEM, speed + 0.1, AIR)).toBeLessThan(here);
+      }),
+    );
+  });
+});
