@@ -23,6 +23,6 @@ export function fail<Problem>(problem: Problem): Failure<Problem> {
 }
 
 /** The value of an outcome, or undefined where it failed. */
-export function valueOf<Value>(outcome: Outcome<Value, unknown>): Value | undefined {
+export function valueIfOk<Value>(outcome: Outcome<Value, unknown>): Value | undefined {
   return outcome.ok ? outcome.value : undefined;
 }

@@ -1,5 +1,5 @@
 /** Tells the state where an extreme was found as a corner that a person can read. */
-import { valueOf } from '../base/outcome.ts';
+import { valueIfOk } from '../base/outcome.ts';
 import { COLDEST_POINT_CELSIUS } from '../physics/dew-point.ts';
 import { enhancementLeavesFormula } from '../physics/enhancement.ts';
 import type { OutsideFormula } from '../physics/formula.ts';
@@ -14,7 +14,7 @@ export function cornerOf(state: AirState, phase: string | undefined, speed?: num
     ...(phase === undefined ? {} : { phase }),
     airCelsius: state.airCelsius,
     relativeHumidity: relativeHumidity(state),
-    dewPointCelsius: valueOf(dewPoint(state)) ?? COLDEST_POINT_CELSIUS,
+    dewPointCelsius: valueIfOk(dewPoint(state)) ?? COLDEST_POINT_CELSIUS,
     pressure: state.pressure,
     ...(speed === undefined ? {} : { speed }),
   };

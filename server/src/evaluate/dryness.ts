@@ -1,5 +1,5 @@
 /** Does the sensor stay dry: the humidity it sees, its distance from the dew point, the rise it needs. */
-import { valueOf } from '../base/outcome.ts';
+import { valueIfOk } from '../base/outcome.ts';
 import { dewPointOfVapour } from '../physics/dew-point.ts';
 import { ENHANCEMENT_OVER_WATER } from '../physics/enhancement.ts';
 import type { AirState } from '../physics/moist-air.ts';
@@ -86,7 +86,7 @@ function humidityFact(id: string, title: string, space: SpaceEvaluation, warming
 /** The least distance of the sensor from the dew point, in K. */
 function marginToDewPoint(space: SpaceEvaluation, warming: SensorWarming): Fact {
   const worst = worstOverPhases(space, 'lowest', (state) => {
-    const point = valueOf(dewPoint(state));
+    const point = valueIfOk(dewPoint(state));
     return point === undefined ? undefined : state.airCelsius + warming.rise - point;
   });
   return factOf(space, worst, warming, {
@@ -118,7 +118,7 @@ function riseNeeded(space: SpaceEvaluation, { sensorHumidityLimit }: SiteSetting
 }
 
 function riseAt(state: AirState, limit: number): number | undefined {
-  const sensor = valueOf(dewPointOfVapour(state.vapourPressure / limit, state.pressure));
+  const sensor = valueIfOk(dewPointOfVapour(state.vapourPressure / limit, state.pressure));
   return sensor === undefined ? undefined : sensor - state.airCelsius;
 }
 
@@ -170,7 +170,7 @@ function coldStartMargin(space: SpaceEvaluation): Fact | undefined {
 
 function entryFact(space: SpaceEvaluation, phase: string, headCelsius: number, before: FactInput): Fact | undefined {
   const own = space.phases.filter(({ envelope }) => envelope.phase === phase);
-  const wettest = worstOverPhases({ ...space, phases: own }, 'highest', (state) => valueOf(dewPoint(state)));
+  const wettest = worstOverPhases({ ...space, phases: own }, 'highest', (state) => valueIfOk(dewPoint(state)));
   if (wettest === undefined) return undefined;
   const fact = factOf(
     space,

@@ -1,6 +1,6 @@
 /** The envelope of a space or phase: a box in temperature, humidity and pressure, cut off at saturation. */
 
-import { valueOf } from '../base/outcome.ts';
+import { valueIfOk } from '../base/outcome.ts';
 import type { Located } from '../model/located.ts';
 import type { Envelope, Space } from '../model/model-types.generated.ts';
 import { dewPointOfVapour } from '../physics/dew-point.ts';
@@ -122,5 +122,5 @@ function highestDewPoint(envelope: PhaseEnvelope): number | undefined {
   const highest = envelope.humidity.value.high;
   if (envelope.humidityKey === 'dew-point') return highest;
   const { high } = envelope.pressure;
-  return valueOf(dewPointOfVapour(vapourPressureFromMixingRatio(highest, high), high));
+  return valueIfOk(dewPointOfVapour(vapourPressureFromMixingRatio(highest, high), high));
 }

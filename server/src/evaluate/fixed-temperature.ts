@@ -1,5 +1,5 @@
 /** What a fixed value in place of the air temperature costs a report. */
-import { valueOf } from '../base/outcome.ts';
+import { valueIfOk } from '../base/outcome.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
@@ -20,7 +20,7 @@ export function fixedTemperatureError(
   const { relation, formulas } = derivationOf(quantity);
   const worst = worstOverPhases(space, 'highest', (state) => {
     const taken: AirState = { ...state, airCelsius: fixedCelsius };
-    const [reported, there] = [taken, state].map((at) => valueOf(quantityValue(quantity, at)));
+    const [reported, there] = [taken, state].map((at) => valueIfOk(quantityValue(quantity, at)));
     return reported === undefined || there === undefined ? undefined : Math.abs(reported - there);
   });
   const fixed = {

@@ -1,5 +1,5 @@
 /** Facts of one space: its pressure, and what its envelopes make of every quantity. */
-import { valueOf } from '../base/outcome.ts';
+import { valueIfOk } from '../base/outcome.ts';
 import type { Located } from '../model/located.ts';
 import type { Space } from '../model/model-types.generated.ts';
 import type { OutsideFormula } from '../physics/formula.ts';
@@ -146,7 +146,7 @@ function computeExtreme(
 ): Fact {
   const info = quantityInfo(name);
   const { relation, formulas } = derivationOf(name);
-  const worst = worstOverPhases(space, direction, (state) => valueOf(quantityValue(name, state, otherPressure)));
+  const worst = worstOverPhases(space, direction, (state) => valueIfOk(quantityValue(name, state, otherPressure)));
   const base = { id, title: `${direction} ${info.title}`, dimension: info.dimension, relation, formulas };
   if (worst === undefined)
     return { ...base, value: undefined, missing: 'no state of the envelope has it', inputs: [], notes: [] };

@@ -34,10 +34,12 @@ export function checkStructure(
   if (value === undefined) {
     const sentence = 'Aliases here unfold to more values than any file needs, and the entry is not read';
     context.problems.push({ rule: 'yaml-syntax', origin: place, sentence, suggestions: [], subject: context.subject });
-    return;
   }
   if (validate(value)) return;
-  for (const error of withoutNoise(validate.errors ?? [])) report(error, at, place, schema, context);
+  for (const error of withoutNoise(validate.errors ?? [])) {
+    const found = wordsOf(error, at, place, schema, context);
+    if (found !== undefined) context.problems.push({ rule: 'schema', subject: context.subject, ...found });
+  }
 }
 
 /** Drops what a `oneOf` says of each branch, and all but the first error at one place. */
@@ -59,7 +61,7 @@ function withoutNoise(errors: readonly ErrorObject[]): readonly ErrorObject[] {
 
 function detailOf(error: ErrorObject): string {
   const params = error.params as Record<string, unknown>;
-  return String(params['additionalProperty'] ?? params['missingProperty'] ?? error.propertyName ?? '');
+  return String(params.additionalProperty ?? params.missingProperty ?? error.propertyName ?? '');
 }
 
 interface Place {
@@ -68,48 +70,54 @@ interface Place {
   readonly key: PairCursor | undefined;
 }
 
-function report(
+/** What a break is called and where, or undefined where nothing of the text matches it. */
+function wordsOf(
   error: ErrorObject,
   root: Cursor,
   rootPlace: Origin,
   schema: SchemaNode,
   context: StructureContext,
-): void {
+): Break | undefined {
   const place = placeOf(error.instancePath, root, schema, context);
   const own = place.key === undefined ? rootPlace : place.key.keyOrigin;
   const onValue = place.key === undefined ? rootPlace : originOf(place.cursor);
   const params = error.params as Record<string, unknown>;
-  const push = (origin: Origin, sentence: string, suggestions: readonly SuggestedEdit[] = []): void => {
-    context.problems.push({ rule: 'schema', origin, sentence, suggestions, subject: context.subject });
-  };
   switch (error.keyword) {
     case 'additionalProperties':
-      return unknownKey(String(params['additionalProperty']), place, context, push);
+      return unknownKey(String(params.additionalProperty), place, context);
     case 'required':
-      return missingKey(String(params['missingProperty']), place, own, push);
+      return missingKey(String(params.missingProperty), place, own);
     case 'oneOf':
-      return wrongChoice(place, own, push);
+      return wrongChoice(place, own);
     case 'discriminator':
-      return wrongBranch(place, own, push, context);
+      return wrongBranch(place, own, context);
     case 'enum':
     case 'const':
-      if (error.propertyName !== undefined) return wrongName(error, place, context, push);
-      return wrongWord(error, place, onValue, push);
+      if (error.propertyName !== undefined) return wrongName(error, place, context);
+      return wrongWord(error, place, onValue);
     case 'pattern':
-      if (error.propertyName !== undefined) return wrongName(error, place, context, push);
-      return push(onValue, `${shown(place.cursor)} is not written as ${described(place)} is`);
+      if (error.propertyName !== undefined) return wrongName(error, place, context);
+      return broken(onValue, `${shown(place.cursor)} is not written as ${described(place)} is`);
     case 'type':
-      return push(onValue, wrongType(place, params['type']));
+      return broken(onValue, wrongType(place, params.type));
     default:
-      return push(onValue, `${described(place)}: ${limitWords(error)}`);
+      return broken(onValue, `${described(place)}: ${limitWords(error)}`);
   }
 }
 
-type Push = (origin: Origin, sentence: string, suggestions?: readonly SuggestedEdit[]) => void;
+interface Break {
+  readonly origin: Origin;
+  readonly sentence: string;
+  readonly suggestions: readonly SuggestedEdit[];
+}
 
-function unknownKey(name: string, place: Place, context: StructureContext, push: Push): void {
+function broken(origin: Origin, sentence: string, suggestions: readonly SuggestedEdit[] = []): Break {
+  return { origin, sentence, suggestions };
+}
+
+function unknownKey(name: string, place: Place, context: StructureContext): Break | undefined {
   const pair = context.walker.pairs(place.cursor).find((candidate) => candidate.key.text === name);
-  if (pair === undefined) return;
+  if (pair === undefined) return undefined;
   const branch = branchOf(context.kind, place.schema, kindOf(place.cursor, context));
   const present = new Set(context.walker.pairs(place.cursor).map((candidate) => candidate.key.text));
   const known = Object.keys(branch.properties ?? {}).filter((key) => !present.has(key));
@@ -118,21 +126,21 @@ function unknownKey(name: string, place: Place, context: StructureContext, push:
   const hint = near === undefined ? listOf(known) : `; the nearest is “${near.word}”`;
   const ownPart = pair.keyOrigin.definedAt === undefined && place.cursor.via === undefined;
   const rename = near === undefined || !ownPart ? undefined : renameKey(place.cursor.part, pair, near.word);
-  push(pair.keyOrigin, `“${name}” is no key ${title}${hint}`, [
+  return broken(pair.keyOrigin, `“${name}” is no key ${title}${hint}`, [
     ...suggestion(`Change to “${near?.word}”`, near?.distance === 1 ? 'safe' : 'choice', rename),
     ...suggestion(`Remove “${name}”`, 'choice', removePair(place.cursor, name)),
   ]);
 }
 
-function missingKey(name: string, place: Place, own: Origin, push: Push): void {
-  push(
+function missingKey(name: string, place: Place, own: Origin): Break | undefined {
+  return broken(
     own,
     `${named(place)} needs the key “${name}”`,
     suggestion(`Add “${name}:”`, 'choice', appendPair(place.cursor, name, '')),
   );
 }
 
-function wrongChoice(place: Place, own: Origin, push: Push): void {
+function wrongChoice(place: Place, own: Origin): Break | undefined {
   const choices = (place.schema.oneOf ?? []).flatMap((branch) => branch.required ?? []);
   const given = new Set(place.cursor.node.kind === 'map' ? place.cursor.node.pairs.map((pair) => pair.key.text) : []);
   const both = choices.filter((choice) => given.has(choice));
@@ -141,15 +149,14 @@ function wrongChoice(place: Place, own: Origin, push: Push): void {
     const add = choices.flatMap((choice) =>
       suggestion(`Add “${choice}:”`, 'choice', appendPair(place.cursor, choice, '')),
     );
-    push(own, `${named(place)} needs exactly one of ${list}, and has none`, add);
-    return;
+    return broken(own, `${named(place)} needs exactly one of ${list}, and has none`, add);
   }
   const remove = both.flatMap((choice) => suggestion(`Remove “${choice}”`, 'choice', removePair(place.cursor, choice)));
   const has = both.map((choice) => `“${choice}”`).join(' and ');
-  push(own, `${named(place)} takes exactly one of ${list}, and has ${has}`, remove);
+  return broken(own, `${named(place)} takes exactly one of ${list}, and has ${has}`, remove);
 }
 
-function wrongBranch(place: Place, own: Origin, push: Push, context: StructureContext): void {
+function wrongBranch(place: Place, own: Origin, context: StructureContext): Break | undefined {
   const name = place.schema.discriminator?.propertyName ?? 'kind';
   const branches = (place.schema.oneOf ?? []).map((branch) => resolveSchema(context.kind, branch));
   const kinds = branches.flatMap((branch) => branch.properties?.[name]?.const ?? branch.properties?.[name]?.enum ?? []);
@@ -159,44 +166,53 @@ function wrongBranch(place: Place, own: Origin, push: Push, context: StructureCo
     const add = kinds.flatMap((kind) =>
       suggestion(`Add “${name}: ${kind}”`, 'choice', appendPair(place.cursor, name, String(kind))),
     );
-    push(own, `${named(place)} needs “${name}”, one of ${words}`, add);
-    return;
+    return broken(own, `${named(place)} needs “${name}”, one of ${words}`, add);
   }
   const near = nearestWord(shownText(pair.value), kinds.map(String));
   const change = near === undefined ? undefined : replaceScalar(pair.value, near.word);
-  push(
+  return broken(
     originOf(pair.value),
     `${shown(pair.value)} is no ${name} of ${lowerFirst(named(place))}; it is one of ${words}`,
     suggestion(`Change to “${near?.word}”`, 'choice', change),
   );
 }
 
-function wrongWord(error: ErrorObject, place: Place, onValue: Origin, push: Push): void {
+function wrongWord(error: ErrorObject, place: Place, onValue: Origin): Break | undefined {
   const params = error.params as { allowedValues?: readonly unknown[]; allowedValue?: unknown };
   const allowed = (params.allowedValues ?? [params.allowedValue]).map(String);
   const near = nearestWord(shownText(place.cursor), allowed);
   const words = allowed.map((word) => `“${word}”`).join(', ');
   const sentence = allowed.length === 1 ? `${described(place)} is ${words}` : `${described(place)} is one of ${words}`;
   const change = near === undefined ? undefined : replaceScalar(place.cursor, near.word);
-  push(onValue, `${sentence}, not ${shown(place.cursor)}`, suggestion(`Change to “${near?.word}”`, 'choice', change));
+  return broken(
+    onValue,
+    `${sentence}, not ${shown(place.cursor)}`,
+    suggestion(`Change to “${near?.word}”`, 'choice', change),
+  );
 }
 
 /** A key of a map with free names breaks what such names look like. */
-function wrongName(error: ErrorObject, place: Place, context: StructureContext, push: Push): void {
+function wrongName(error: ErrorObject, place: Place, context: StructureContext): Break | undefined {
   const name = String(error.propertyName);
   const pair = context.walker.pairs(place.cursor).find((candidate) => candidate.key.text === name);
-  if (pair === undefined) return;
+  if (pair === undefined) return undefined;
   const allowed = (error.params as { allowedValues?: readonly string[] }).allowedValues;
   if (allowed === undefined) {
-    push(pair.keyOrigin, `“${name}” cannot be a name here; names are written in small letters, digits and hyphens`);
-    return;
+    return broken(
+      pair.keyOrigin,
+      `“${name}” cannot be a name here; names are written in small letters, digits and hyphens`,
+    );
   }
   const near = nearestWord(name, allowed);
   const hint = near === undefined ? listOf(allowed) : `; the nearest is “${near.word}”`;
   const ownPart = pair.keyOrigin.definedAt === undefined && place.cursor.via === undefined;
   const rename = near === undefined || !ownPart ? undefined : renameKey(place.cursor.part, pair, near.word);
   const kind = near?.distance === 1 ? 'safe' : 'choice';
-  push(pair.keyOrigin, `“${name}” is not known here${hint}`, suggestion(`Change to “${near?.word}”`, kind, rename));
+  return broken(
+    pair.keyOrigin,
+    `“${name}” is not known here${hint}`,
+    suggestion(`Change to “${near?.word}”`, kind, rename),
+  );
 }
 
 function wrongType(place: Place, type: unknown): string {
