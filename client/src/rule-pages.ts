@@ -1,29 +1,57 @@
-/** Shows a rule's page, which the server writes, as a read-only document that the editor renders. */
-import { commands, type Disposable, Uri, window, workspace } from 'vscode';
+/** Shows a rule's page, which the server writes, as a read-only file that the editor renders. */
+import {
+  commands,
+  Disposable,
+  EventEmitter,
+  type FileChangeEvent,
+  FileSystemError,
+  type FileSystemProvider,
+  FileType,
+  Uri,
+  window,
+  workspace,
+} from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 
-/** Findings link to `dewright-rule:/RULE-NAME.md`; package.json has these documents opened in the Markdown preview. */
+/** Findings link to `dewright-rule:/RULE-NAME.md`; package.json has these files opened in the Markdown preview. */
 const scheme = 'dewright-rule';
 
 export function showRulePages(client: BaseLanguageClient): Disposable[] {
   return [
-    workspace.registerTextDocumentContentProvider(scheme, {
-      provideTextDocumentContent: (uri) => rulePage(client, uri.path.replace(/^\/|\.md$/g, '')),
-    }),
+    workspace.registerFileSystemProvider(scheme, rulePages(client), { isReadonly: true }),
     commands.registerCommand('dewright.explain', async (name?: string) => {
       const chosen = name ?? (await askForRule(client));
-      if (chosen !== undefined)
-        await commands.executeCommand('vscode.open', Uri.from({ scheme, path: `/${chosen}.md` }));
+      if (chosen === undefined) return;
+      await commands.executeCommand('vscode.open', Uri.from({ scheme, path: `/${chosen}.md` }));
     }),
   ];
-}
-
-async function rulePage(client: BaseLanguageClient, name: string): Promise<string> {
-  const page = await client.sendRequest<{ readonly markdown: string } | null>('dewright/explain', { name });
-  return page?.markdown ?? `There is no rule named \`${name}\`.\n`;
 }
 
 async function askForRule(client: BaseLanguageClient): Promise<string | undefined> {
   const names = await client.sendRequest<string[]>('dewright/explainNames');
   return window.showQuickPick(names, { placeHolder: 'Rule to explain' });
+}
+
+/** A file system and no mere text provider, because the preview watches its file and is reopened with the window. */
+function rulePages(client: BaseLanguageClient): FileSystemProvider {
+  const readFile = async (uri: Uri): Promise<Uint8Array> => {
+    const name = uri.path.replace(/^\/|\.md$/g, '');
+    const page = await client.sendRequest<{ readonly markdown: string } | null>('dewright/explain', { name });
+    if (page === null) throw FileSystemError.FileNotFound(uri);
+    return new TextEncoder().encode(page.markdown);
+  };
+  const refuse = (): never => {
+    throw FileSystemError.NoPermissions('The pages of the rules cannot be changed.');
+  };
+  return {
+    readFile,
+    stat: async (uri) => ({ type: FileType.File, ctime: 0, mtime: 0, size: (await readFile(uri)).length }),
+    readDirectory: () => [],
+    onDidChangeFile: new EventEmitter<FileChangeEvent[]>().event,
+    watch: () => new Disposable(() => undefined),
+    writeFile: refuse,
+    createDirectory: refuse,
+    delete: refuse,
+    rename: refuse,
+  };
 }

@@ -66,6 +66,13 @@ export async function rewrite(path: string, change: (text: string) => string): P
   await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(change(before)));
 }
 
+export async function exists(uri: vscode.Uri): Promise<boolean> {
+  return vscode.workspace.fs.stat(uri).then(
+    () => true,
+    () => false,
+  );
+}
+
 /** Compares what JSON can hold. */
 export function equal(actual: unknown, expected: unknown): void {
   const [shown, wanted] = [JSON.stringify(actual), JSON.stringify(expected)];

@@ -1,7 +1,7 @@
 /** What the suite inside the extension host shows; each is a test of its own outside. */
 export const inHostFacts = [
   'a finding carries source, severity, rule name and a link to the page of its rule',
-  'the page of a rule is a read-only document, and an unknown rule is said to be unknown',
+  'the page of a rule is a Markdown file that cannot be changed, and an unknown rule has none',
   'a hover on a space shows numbers with units',
   'the quick fix of a finding removes it',
   'fix all makes every safe edit at once, and then has nothing left to do',

@@ -5,6 +5,7 @@ import {
   apply,
   codeActions,
   equal,
+  exists,
   findingOf,
   hoverText,
   matches,
@@ -39,12 +40,14 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
     equal(site.getText(range), '8 degC');
   },
 
-  async 'the page of a rule is a read-only document, and an unknown rule is said to be unknown'() {
-    const page = (name: string) => vscode.workspace.openTextDocument(vscode.Uri.parse(`dewright-rule:/${name}.md`));
-    const known = await page('difference-in-degrees');
-    equal(known.languageId, 'markdown');
-    matches(known.getText(), /difference-in-degrees/);
-    matches((await page('no-such-rule')).getText(), /no rule named `no-such-rule`/);
+  async 'the page of a rule is a Markdown file that cannot be changed, and an unknown rule has none'() {
+    const page = vscode.Uri.parse('dewright-rule:/difference-in-degrees.md');
+    const shown = await vscode.workspace.openTextDocument(page);
+    equal(shown.languageId, 'markdown');
+    matches(shown.getText(), /difference-in-degrees/);
+    equal(vscode.workspace.fs.isWritableFileSystem(page.scheme), false);
+    equal(await exists(page), true);
+    equal(await exists(vscode.Uri.parse('dewright-rule:/no-such-rule.md')), false);
   },
 
   async 'a hover on a space shows numbers with units'() {
