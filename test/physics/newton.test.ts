@@ -21,3 +21,9 @@ it('a function of one sign gives the end of the bracket nearest to zero', () => 
   expect(risingRoot((x) => ({ value: x + 5, slope: 1 }), 0, 4, 2, 1e-9)).toBeCloseTo(0, 8);
   expect(risingRoot((x) => ({ value: x - 5, slope: 1 }), 0, 4, 2, 1e-9)).toBeCloseTo(4, 8);
 });
+
+it('a root at the very end of the bracket is found as exactly as any other', () => {
+  const tangentAt = (x: number) => ({ value: Math.exp(x) - Math.exp(2), slope: Math.exp(x) });
+  expect(Math.abs(risingRoot(tangentAt, 2, 9, 4, 1e-6) - 2)).toBeLessThan(1e-14);
+  expect(Math.abs(risingRoot(tangentAt, -9, 2, 0, 1e-6) - 2)).toBeLessThan(1e-14);
+});

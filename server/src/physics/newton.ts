@@ -12,9 +12,9 @@ const MOST_STEPS = 64;
 /**
  * The place where a continuous rising function passes zero, between `low` and `high`. Where the function has one sign
  * over the whole bracket the end nearest to zero is returned. A Newton step that leaves the bracket, or that a flat
- * slope makes meaningless, is replaced by bisection, so that the search cannot diverge. It stops once a step is
- * smaller than `smallestStep`, in the unit of the argument: Newton converges quadratically, so the error left is far
- * smaller than that step.
+ * slope makes meaningless, is replaced by bisection, so that the search cannot diverge. It stops after a Newton step
+ * smaller than `smallestStep`, in the unit of the argument (Newton converges quadratically, so the error left is far
+ * smaller than that step), or where bisection has reached the spacing of the numbers.
  */
 export function risingRoot(
   tangentAt: (place: number) => Tangent,
@@ -32,9 +32,14 @@ export function risingRoot(
     if (value < 0) below = place;
     else above = place;
     const newton = place - value / slope;
-    const next = newton >= below && newton <= above ? newton : (below + above) / 2;
-    if (Math.abs(next - place) <= smallestStep) return next;
-    place = next;
+    if (newton >= below && newton <= above) {
+      if (Math.abs(newton - place) <= smallestStep) return newton;
+      place = newton;
+    } else {
+      const middle = (below + above) / 2;
+      if (middle === below || middle === above) return middle;
+      place = middle;
+    }
   }
   return place;
 }
