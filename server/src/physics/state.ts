@@ -3,11 +3,11 @@
  * checked, once; what is computed from a state afterwards needs no further checks of its inputs.
  */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
+import { dewPointOfVapour, type NoSuchPoint } from './dew-point.ts';
 import { checkValidity } from './formula.ts';
 import { type KnownHumidity, vapourPressureOf } from './known-humidity.ts';
 import type { AirState } from './moist-air.ts';
-import { risingRoot } from './newton.ts';
-import { saturatedVapour, saturatedVapourPressure } from './saturated-vapour.ts';
+import { saturatedVapourPressure } from './saturated-vapour.ts';
 import { saturationFormulaOverWater } from './saturation.ts';
 import type { StateProblem } from './state-problem.ts';
 import { vapourPressureFromDewPoint } from './vapour-pressure.ts';
@@ -37,38 +37,27 @@ export function airState(
 
 /**
  * The state of air whose relative humidity over water (fraction, 0 to 1) and dew point in °C are known at a pressure
- * in Pa, with its air temperature found: the root of U·f(t, p)·es(t) = e, to 1e-9 of e. 0 %RH has none.
- * Worked value: 0.5 and 13.87 °C at 101325 Pa give 25.0 °C.
+ * in Pa. Its air temperature is where the air would saturate at e/U, so it is the dew point of that vapour pressure.
+ * 0 %RH has none. Worked value: 0.5 and 13.87 °C at 101325 Pa give 25.0 °C.
  */
 export function airStateFromRelativeHumidityAndDewPoint(
   relativeHumidity: number,
   dewPointCelsius: number,
   pressure: number,
-): Outcome<AirState, StateProblem> {
+): Outcome<AirState, StateProblem | NoSuchPoint> {
+  const quantity = 'relative-humidity';
   const unusable = unusableConditions(dewPointCelsius, pressure, relativeHumidity);
   if (unusable !== undefined) return fail(unusable);
-  if (relativeHumidity < 0)
-    return fail({ kind: 'negative-amount', quantity: 'relative-humidity', value: relativeHumidity });
+  if (relativeHumidity < 0) return fail({ kind: 'negative-amount', quantity, value: relativeHumidity });
   if (relativeHumidity === 0) return fail({ kind: 'no-air-temperature-at-zero-humidity' });
   if (relativeHumidity > 1 + SATURATION_TOLERANCE) {
-    const airCelsius = dewPointCelsius;
-    return fail({ kind: 'supersaturated', quantity: 'relative-humidity', relativeHumidity, airCelsius });
+    return fail({ kind: 'supersaturated', quantity, relativeHumidity, airCelsius: dewPointCelsius });
   }
   const vapourPressure = vapourPressureFromDewPoint(dewPointCelsius, pressure);
-  const saturation = vapourPressure / relativeHumidity;
-  const tangentAt = (celsius: number) => {
-    const saturated = saturatedVapour(celsius, pressure, 'water');
-    return {
-      value: Math.log(saturated.vapourPressure / saturation),
-      slope: saturated.perCelsius / saturated.vapourPressure,
-    };
-  };
-  const airCelsius = risingRoot(tangentAt, dewPointCelsius, HOTTEST_AIR_CELSIUS, dewPointCelsius, 1e-7);
-  return airState(airCelsius, pressure, { quantity: 'vapour-pressure', value: vapourPressure });
+  const air = dewPointOfVapour(vapourPressure / relativeHumidity, pressure);
+  if (!air.ok) return air;
+  return airState(air.value, pressure, { quantity: 'vapour-pressure', value: vapourPressure });
 }
-
-/** Just below the critical point of water, beyond which nothing saturates. */
-const HOTTEST_AIR_CELSIUS = 373.9;
 
 function unusableConditions(airCelsius: number, pressure: number, value: number): StateProblem | undefined {
   if (!Number.isFinite(value)) return { kind: 'not-a-number', argument: 'value' };
