@@ -29,7 +29,7 @@ export function relativeHumidity(state: AirState): number {
 /**
  * Relative humidity (fraction, over water) that a sensor at a temperature in °C sees in this air: the vapour pressure
  * is the air's, the saturation that of the sensor's temperature. It is how heating a head keeps its sensor dry, and
- * above 1 it says that the sensor condenses. Worked value: saturated air of 60 °C at 101325 Pa, sensor 5 K warmer: 0.797.
+ * above 1 it says that the sensor condenses. Worked value: saturated air of 60 °C at 101325 Pa, sensor 5 K warmer: 0.796.
  */
 export function relativeHumidityAt(state: AirState, sensorCelsius: number): number {
   return state.vapourPressure / saturatedVapourPressure(sensorCelsius, state.pressure, 'water');
@@ -54,7 +54,7 @@ export function frostPoint(state: AirState): Outcome<number, NoSuchPoint> {
 
 /**
  * Dew point in °C after the gas has been brought to another pressure in Pa, its mole fraction of vapour unchanged.
- * Worked value: dew point 10 °C at 101325 Pa, compressed to 8 times that pressure, gives 45.0 °C.
+ * Worked value: dew point 10 °C at 101325 Pa, compressed to 8 times that pressure, gives 45.1 °C.
  */
 export function dewPointAt(state: AirState, otherPressure: number): Outcome<number, NoSuchPoint> {
   return dewPointOfVapour((state.vapourPressure / state.pressure) * otherPressure, otherPressure);
