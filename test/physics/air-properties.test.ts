@@ -3,27 +3,28 @@ import { airConductivity, dryAirDensity, dryAirProperties } from '../../server/s
 import { relativeDifference } from './numeric.ts';
 
 /**
- * Incropera and DeWitt table A.4: T in K, ν in 1e-6 m²/s, α in 1e-6 m²/s, k in 1e-3 W/(m·K), Pr. Its densities
+ * Incropera and DeWitt table A.4: T in K, ν and α in 1e-6 m²/s, k in 1e-3 W/(m·K), 1000 Pr. Its densities
  * (1.1614 kg/m³ at 300 K) show that 'atmospheric pressure' is 100 kPa there, not 101.325 kPa.
  */
 const TABLE_A4 = [
-  [250, 11.44, 15.9, 22.3, 0.72],
-  [300, 15.89, 22.5, 26.3, 0.707],
-  [350, 20.92, 29.9, 30, 0.7],
-  [400, 26.41, 38.3, 33.8, 0.69],
-  [450, 32.39, 47.2, 37.3, 0.686],
+  [250, 11.44, 15.9, 22.3, 720],
+  [300, 15.89, 22.5, 26.3, 707],
+  [350, 20.92, 29.9, 30, 700],
+  [400, 26.41, 38.3, 33.8, 690],
+  [450, 32.39, 47.2, 37.3, 686],
 ] as const;
 
 describe.each(TABLE_A4)('Incropera table A.4, %d K', (kelvin, viscosity, diffusivity, conductivity, prandtl) => {
   const air = dryAirProperties(kelvin - 273.15, 1e5);
 
-  it('kinematic viscosity within 0.5 %, conductivity and diffusivity within 1 %, Prandtl number within 1.5 %', () => {
-    // The table's own rounding is 0.3 %; the fit of the standard atmosphere is compared well above its 288 K here.
-    expect(relativeDifference(air.kinematicViscosity, viscosity * 1e-6)).toBeLessThan(0.005);
+  it('viscosity, conductivity and diffusivity within 1 %, Prandtl number within 1.5 %', () => {
+    // The table is rounded to 0.3 %. The Sutherland constant of the standard is fitted below 288 K: 0.2 % at 300 K,
+    // 1 % at 450 K.
+    expect(relativeDifference(air.kinematicViscosity, viscosity * 1e-6)).toBeLessThan(0.01);
     expect(relativeDifference(air.conductivity, conductivity * 1e-3)).toBeLessThan(0.01);
     const ours = air.conductivity / (air.density * air.specificHeat);
     expect(relativeDifference(ours, diffusivity * 1e-6)).toBeLessThan(0.01);
-    expect(relativeDifference(air.prandtl, prandtl)).toBeLessThan(0.015);
+    expect(relativeDifference(air.prandtl, prandtl / 1000)).toBeLessThan(0.015);
   });
 });
 
@@ -31,8 +32,9 @@ it.each([
   [300, 1.1614],
   [350, 0.995],
   [400, 0.8711],
-])('Incropera table A.4, %d K, 100 kPa: density %d kg/m³ within 0.03 %%', (kelvin, density) => {
-  expect(relativeDifference(dryAirDensity(kelvin - 273.15, 1e5), density)).toBeLessThan(3e-4);
+])('Incropera table A.4, %d K, 100 kPa: density %d kg/m³, to 500 ppm', (kelvin, density) => {
+  // The table itself departs from the ideal gas law by 0.05 % between 300 and 350 K.
+  expect(relativeDifference(dryAirDensity(kelvin - 273.15, 1e5), density)).toBeLessThan(5e-4);
 });
 
 it.each([
@@ -41,11 +43,14 @@ it.each([
   [50, 1.092, 0.02735],
   [100, 0.9458, 0.03095],
 ])(
-  'Çengel table A-9, %d °C, 1 atm: density within 0.06 %%, conductivity within 1.5 %%',
+  'Çengel table A-9, %d °C, 1 atm: the same density, and a conductivity known to lie low',
   (celsius, density, conductivity) => {
-    // Half of the last printed digit is 0.05 %. The two textbooks differ by 1 % in conductivity.
+    // Half of the last printed digit is 0.05 % of the density, and the real gas differs by 0.01 %.
     expect(relativeDifference(dryAirDensity(celsius, 101_325), density)).toBeLessThan(6e-4);
-    expect(relativeDifference(airConductivity(celsius), conductivity)).toBeLessThan(0.015);
+    // The two textbooks disagree: at 25 °C Incropera, interpolated, has 0.02615 W/(m·K), 2.5 % more than Çengel.
+    const excess = airConductivity(celsius) / conductivity - 1;
+    expect(excess).toBeGreaterThan(0.02);
+    expect(excess).toBeLessThan(0.03);
   },
 );
 

@@ -27,7 +27,7 @@ describe('published values', () => {
     [-100, 1e5, 1.0105, 0.003],
     [-100, 5e5, 1.054, 0.016],
   ])(
-    'Hyland and Wexler 1983 table 2 over ice, %d °C, %d Pa: %d within 30 %% of f − 1',
+    'Hyland and Wexler 1983 table 2 over ice, %d °C, %d Pa: %d within 30 % of f − 1',
     (celsius, pressure, published, tolerance) => {
       // The families of f disagree below −40 °C: at −80 °C and 1 atm Hardy gives 1.0074, the RP-1485 route 1.0093.
       const factor = enhancementFactorOverIce(celsius, pressure);

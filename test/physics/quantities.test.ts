@@ -36,7 +36,7 @@ describe('ASHRAE Fundamentals 2017 ch. 1', () => {
     [-20, 0.0006373, 0.0000004],
     [-5, 0.0024863, 0.0000013],
   ])(
-    'table 2, saturated over ice, %d °C: mixing ratio %d within 0.05 %% and half a digit',
+    'table 2, saturated over ice, %d °C: mixing ratio %d within 0.05 % and half a digit',
     (airCelsius, published, tolerance) => {
       const vapourPressure = saturatedVapourPressure(airCelsius, 101_325, 'ice');
       expect(Math.abs(mixingRatio({ airCelsius, pressure: 101_325, vapourPressure }) - published)).toBeLessThan(
@@ -84,7 +84,7 @@ it.each([
   [100, 5e5, 0.26904],
   [90, 1e6, 0.11226],
 ])(
-  'Hyland and Wexler 1983 table 4, saturated air at %d °C and %d Pa: %d m³ per kg of dry air within 0.7 %%',
+  'Hyland and Wexler 1983 table 4, saturated air at %d °C and %d Pa: %d m³ per kg of dry air within 0.7 %',
   (airCelsius, pressure, published) => {
     // Volumes are ideal here; with f the error is −0.1 % cold and grows to +0.6 % at 1 MPa.
     const state = humidAir(airCelsius, 1, pressure);
@@ -124,7 +124,7 @@ describe('against psychrolib, which takes air and vapour as ideal gases (f = 1)'
     }
   });
 
-  it('dew point from relative humidity: apart by what f changes between air and dew point, at most 0.08 K', () => {
+  it('dew point from relative humidity: apart by what f changes between air and dew point, at most 0.09 K', () => {
     for (const [celsius, humidity] of grid) {
       const ours = dewPoint(humidAir(celsius, humidity));
       if (!ours.ok || ours.value < 1) continue; // psychrolib goes over to ice there
@@ -135,7 +135,8 @@ describe('against psychrolib, which takes air and vapour as ideal gases (f = 1)'
       const shift = (factorOf(celsius) / factorOf(ours.value) - 1) / risePerKelvin;
       // Two saturation formulas, each within 0.023 %, are 0.01 K at 95 °C; psychrolib stops at 0.001 K.
       expect(Math.abs(ours.value - ideal - shift), `${celsius} °C, ${humidity}`).toBeLessThan(0.011);
-      expect(Math.abs(shift)).toBeLessThan(0.08);
+      // f falls by 0.36 % at most, from 66 to 95 °C, where 4.2 % is 1 K.
+      expect(Math.abs(shift)).toBeLessThan(0.09);
     }
   });
 

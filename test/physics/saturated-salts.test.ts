@@ -148,7 +148,7 @@ it.each([
       [30, 32.44],
     ],
   ],
-] as const)('Greenspan 1977 table 2: %s, 4 temperatures, within 0.011 %%RH', (salt, rows) => {
+] as const)('Greenspan 1977 table 2: %s, 4 temperatures, within 0.011 %RH', (salt, rows) => {
   for (const [celsius, published] of rows) {
     expect(Math.abs(percentOver(salt, celsius) - published), `${celsius} °C`).toBeLessThan(0.011);
   }
@@ -200,7 +200,7 @@ it.each([
       [40, 79.91],
     ],
   ],
-] as const)('Greenspan 1977 table 2 (from memory): %s within 0.011 %%RH', (salt, rows) => {
+] as const)('Greenspan 1977 table 2 (from memory): %s within 0.011 %RH', (salt, rows) => {
   for (const [celsius, published] of rows) {
     expect(Math.abs(percentOver(salt, celsius) - published), `${celsius} °C`).toBeLessThan(0.011);
   }
@@ -217,7 +217,7 @@ it.each([
   ['KI', 29.35, 254],
   ['(NH4)2SO4', 62.06, 79],
   ['KNO3', 43.22, 225],
-] as const)('CRC Handbook, constant-humidity solutions, %s at 25 °C: within its stated 2 %%', (salt, a, b) => {
+] as const)('CRC Handbook, constant-humidity solutions, %s at 25 °C: within its stated 2 %', (salt, a, b) => {
   expect(Math.abs(percentOver(salt, 25) / (a * Math.exp(b / 298.15)) - 1)).toBeLessThan(0.02);
 });
 
