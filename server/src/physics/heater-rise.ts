@@ -11,6 +11,9 @@ export interface ReachableRise {
   readonly limitedBy: 'power' | 'maximum-rise';
 }
 
+/** Of the range from no rise to the largest: leaves 1e-12 of it. */
+const HALVINGS = 40;
+
 export const REACHABLE_RISE: Formula = {
   id: 'reachable-heater-rise',
   title: 'Rise that a heater reaches: its power over the conductance of the head',
@@ -37,7 +40,7 @@ export function heaterPower(kind: HeaterKind, nominalPower: number, nominalVolta
 /**
  * Rise above the air, K, at which the head gives off just the heater's power.
  *
- * Solves ΔT · G(ΔT) = P by bisection between 0 and `maximumRise` to 1e-9 of it; natural convection makes the
+ * Solves ΔT · G(ΔT) = P by bisection between 0 and `maximumRise` to 1e-12 of it; natural convection makes the
  * conductance depend on the rise. Heat given off grows with the rise, so there is one solution. Where the power would
  * carry the head past `maximumRise`, the heater is taken to hold it there.
  *
@@ -58,7 +61,7 @@ export function reachableRise(
   }
   let low = 0;
   let high = maximumRise;
-  while (high - low > 1e-9 * maximumRise) {
+  for (let halvings = 0; halvings < HALVINGS; halvings++) {
     const middle = (low + high) / 2;
     if (middle * conductanceAt(middle) < power) low = middle;
     else high = middle;
