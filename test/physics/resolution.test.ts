@@ -8,6 +8,7 @@ import {
   roundDownToStep,
   roundStepBelow,
   roundUpToStep,
+  sensibleClear,
   sensibleInsertion,
   sensibleRise,
   sensibleSpacing,
@@ -91,6 +92,12 @@ describe('what a person would choose', () => {
     expect(sensibleSpacing(0.113, 'down')).toBe(0.11);
     expect(sensibleRise(3.2)).toBe(3.5);
     expect(sensibleRise(8.1)).toBe(9);
+  });
+
+  it('an alarm clears on a round figure beyond its hysteresis', () => {
+    expect(sensibleClear(95, 'above', 1.4)).toBe(93.5);
+    expect(sensibleClear(95, 'above', 2.3)).toBe(92);
+    expect(sensibleClear(20, 'below', 1.4)).toBe(21.5);
   });
 
   it.each([

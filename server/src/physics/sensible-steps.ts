@@ -1,9 +1,10 @@
 /** What a person would choose instead of a computed number: the next size sold, the next round figure. */
+import type { AlarmDirection } from './alarm.ts';
 import { type Conductor, conductorsSold } from './conductors.ts';
 
 /** Thicknesses that insulation is sold in, m. Common practice, no source. */
 export const INSULATION_THICKNESSES: readonly number[] = [
-  0.005, 0.01, 0.013, 0.019, 0.025, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2,
+  0.005, 0.01, 0.013, 0.019, 0.02, 0.025, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2,
 ];
 
 /** m */
@@ -52,6 +53,15 @@ export function sensibleSpacing(spacing: number, direction: 'up' | 'down'): numb
 /** The rise to set, K: the next 0.5 K up below 5 K, the next 1 K up from there. */
 export function sensibleRise(rise: number): number {
   return roundUpToStep(rise, rise < 5 ? 0.5 : 1);
+}
+
+/**
+ * Where an alarm should clear, in the unit that it is shown in: at least `hysteresis` from the limit, on a multiple of
+ * 0.5 while the hysteresis is under 2, of 1 from there.
+ */
+export function sensibleClear(limit: number, direction: AlarmDirection, hysteresis: number): number {
+  const step = hysteresis < 2 ? 0.5 : 1;
+  return direction === 'above' ? roundDownToStep(limit - hysteresis, step) : roundUpToStep(limit + hysteresis, step);
 }
 
 /**
