@@ -201,6 +201,21 @@ describe('JCGM 101 9.4, comparison loss x1² + x2², u 0.005 each', () => {
   });
 });
 
+it('JCGM 101 9.3, mass calibration (printed values from memory): 0.0539 mg to first, 0.0750 mg to second order', () => {
+  const model = ([reference = 0, added = 0, air = 0, weight = 0, standard = 0]: readonly number[]): number =>
+    (reference + added) * (1 + (air - 1.2) * (1 / weight - 1 / standard)) - 100_000;
+  const check = checkLinearity(model, [
+    { estimate: 100_000, standardUncertainty: 0.05 },
+    { estimate: 1.234, standardUncertainty: 0.02 },
+    { estimate: 1.2, standardUncertainty: standardUncertaintyOf(0.1, 'rectangular') },
+    { estimate: 8000, standardUncertainty: standardUncertaintyOf(1000, 'rectangular') },
+    { estimate: 8000, standardUncertainty: standardUncertaintyOf(50, 'rectangular') },
+  ]);
+  expect(check?.firstOrderUncertainty).toBeCloseTo(0.0539, 4);
+  expect(check?.secondOrderUncertainty).toBeCloseTo(0.075, 4);
+  expect(check?.isLinearEnough).toBe(false);
+});
+
 describe('budget in general', () => {
   it('two contributions with coefficient −1 cancel, with +1 add linearly', () => {
     const pair = [
