@@ -2,7 +2,11 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const bundles = [{ in: 'client/src/extension.ts', out: 'client/dist/extension' }];
+const bundles = [
+  { in: 'client/src/extension.ts', out: 'client/dist/extension' },
+  { in: 'server/src/lsp/node.ts', out: 'server/dist/server' },
+  { in: 'server/src/cli/main.ts', out: 'server/dist/cli' },
+];
 
 const { metafile } = await build({
   entryPoints: bundles,
@@ -13,7 +17,7 @@ const { metafile } = await build({
   format: 'cjs',
   target: 'node20',
   mainFields: ['module', 'main'], // some libraries' `main` hides its imports from the bundler
-  external: ['vscode'], // given by the editor
+  external: ['vscode', './server.js'], // given by the editor; started by the command line only where it is asked to serve
   metafile: true,
   logLevel: 'warning',
 });

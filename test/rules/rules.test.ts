@@ -24,8 +24,8 @@ describe.each(RULES.map((rule) => [rule.name, rule] as const))('%s', (name, rule
     expect(expected.some((mark) => mark.rule === name)).toBe(true);
     const found = findingsOf(fixture, file, text).map((finding) => asMark(finding, text));
     const worded = new Set(expected.filter(({ message }) => message !== undefined).map(placeOf));
-    const compared = found.map(({ message = '', ...mark }): Expected =>
-      worded.has(placeOf(mark)) ? { ...mark, message } : mark,
+    const compared = found.map(
+      ({ message = '', ...mark }): Expected => (worded.has(placeOf(mark)) ? { ...mark, message } : mark),
     );
     expect(compared.toSorted(byPlace)).toEqual(expected.toSorted(byPlace));
   });

@@ -1,5 +1,4 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
-import type { TextRange } from '../base/text-range.ts';
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
 import { isRuleName } from '../rules/rule-names.ts';
@@ -16,8 +15,8 @@ export interface Analysis {
   readonly findings: readonly Finding[];
   readonly accepted: readonly AcceptedFinding[];
   readonly content: AnalysedContent;
-  /** The files that the analysis has read besides this one. */
-  placeOf(file: string, range: TextRange): ParsedFile | undefined;
+  /** This file, or another that the analysis has read: a kit. */
+  fileNamed(file: string): ParsedFile | undefined;
 }
 
 export type AnalysedContent =
@@ -48,7 +47,7 @@ export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts): Analysis
     findings: [...open, ...notes].sort(compareFindings),
     accepted,
     content,
-    placeOf: (file) => (file === parsed.file ? parsed : workspace.parsed(file)),
+    fileNamed: (file) => (file === parsed.file ? parsed : workspace.parsed(file)),
   };
 }
 

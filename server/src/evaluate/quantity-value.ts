@@ -1,15 +1,15 @@
 /** Any quantity of humid air from a state of air, by its name, with the formulas that it rests on. */
-import { type Outcome, succeed } from '../base/outcome.ts';
-import type { NoSuchPoint } from '../physics/dew-point.ts';
+import { fail, type Outcome } from '../base/outcome.ts';
 import { ENHANCEMENT_OVER_ICE, ENHANCEMENT_OVER_WATER } from '../physics/enhancement.ts';
 import type { Formula } from '../physics/formula.ts';
 import { type AirState, IDEAL_MIXTURE_ENTHALPY } from '../physics/moist-air.ts';
-import * as physics from '../physics/quantities.ts';
+import { dewPointAt } from '../physics/quantities.ts';
+import { type NoSuchQuantity, quantityOf } from '../physics/quantity-of-state.ts';
 import { SATURATION_OVER_ICE, SATURATION_OVER_WATER } from '../physics/saturation.ts';
-import { WET_BULB, wetBulb } from '../physics/wet-bulb.ts';
+import { WET_BULB } from '../physics/wet-bulb.ts';
 import type { QuantityName } from '../quantity/quantity-names.ts';
 
-export type NoSuchValue = NoSuchPoint | physics.NoIceAtAirTemperature | { readonly kind: 'other-pressure-missing' };
+export type NoSuchValue = NoSuchQuantity | { readonly kind: 'other-pressure-missing' };
 
 /**
  * @param otherPressure for `dew-point-at`: the pressure in Pa that the gas is brought to
@@ -20,39 +20,8 @@ export function quantityValue(
   state: AirState,
   otherPressure?: number,
 ): Outcome<number, NoSuchValue> {
-  switch (name) {
-    case 'relative-humidity':
-      return succeed(physics.relativeHumidity(state));
-    case 'relative-humidity-ice':
-      return physics.relativeHumidityOverIce(state);
-    case 'air-temperature':
-      return succeed(state.airCelsius);
-    case 'dew-point':
-      return physics.dewPoint(state);
-    case 'frost-point':
-      return physics.frostPoint(state);
-    case 'dew-point-at':
-      if (otherPressure === undefined) return { ok: false, problem: { kind: 'other-pressure-missing' } };
-      return physics.dewPointAt(state, otherPressure);
-    case 'vapour-pressure':
-      return succeed(state.vapourPressure);
-    case 'mixing-ratio':
-      return succeed(physics.mixingRatio(state));
-    case 'specific-humidity':
-      return succeed(physics.specificHumidity(state));
-    case 'volume-fraction':
-      return succeed(physics.volumeFraction(state));
-    case 'absolute-humidity':
-      return succeed(physics.absoluteHumidity(state));
-    case 'wet-bulb':
-      return succeed(wetBulb(state).celsius);
-    case 'specific-enthalpy':
-      return succeed(physics.specificEnthalpy(state));
-    case 'vapour-pressure-deficit':
-      return succeed(physics.vapourPressureDeficit(state));
-    case 'dew-point-depression':
-      return physics.dewPointDepression(state);
-  }
+  if (name !== 'dew-point-at') return quantityOf(state, name);
+  return otherPressure === undefined ? fail({ kind: 'other-pressure-missing' }) : dewPointAt(state, otherPressure);
 }
 
 const OVER_WATER = [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER];

@@ -7,7 +7,9 @@ import siteSchema from '../../../schemas/dewsite.schema.json';
 import visitSchema from '../../../schemas/dewvisit.schema.json';
 import type { Dimension } from '../quantity/dimension.ts';
 
-export type FileKind = 'site' | 'kit' | 'visit';
+export const FILE_KINDS = ['site', 'kit', 'visit'] as const;
+
+export type FileKind = (typeof FILE_KINDS)[number];
 
 export type ReferenceKind =
   | 'space'

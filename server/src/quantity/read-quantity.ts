@@ -2,6 +2,8 @@
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import { type TextRange, textRange } from '../base/text-range.ts';
 import { DIMENSIONS, type Dimension, dimensionsOf, type Unit, unitOf } from './dimension.ts';
+import { likelyUnits, resemblingUnits } from './likely-units.ts';
+import { slipIn } from './number-slips.ts';
 import type { Quantity, QuantityRange } from './quantity.ts';
 
 export type ReadProblemKind =
@@ -9,10 +11,9 @@ export type ReadProblemKind =
   | 'no-unit'
   | 'unknown-unit'
   | 'wrong-dimension'
-  | 'decimal-comma'
+  | 'mistyped'
   | 'not-finite'
   | 'below-least'
-  | 'not-a-range'
   | 'not-a-value'
   | 'reversed';
 
@@ -40,17 +41,20 @@ export interface ReadResult<Value> {
 
 const NUMBER = String.raw`[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?`;
 const FORM = new RegExp(String.raw`^(\s*)(${NUMBER})(?:(\s*\.\.\s*)(${NUMBER}))?(\s*)(.*?)\s*$`, 'd');
-const DECIMAL_COMMA = /(\d),(\d)/;
-const EVERY_DECIMAL_COMMA = /(\d),(\d)/g;
 const GAUGE = /^(.*?)\s*\(g\)$/;
 const LONGEST_TEXT = 200;
+/** More choices than this help nobody. */
+const MOST_SUGGESTIONS = 3;
 
+/** One text taken apart, its numbers as typed. */
 interface Parts {
+  readonly lowText: string;
+  readonly highText: string | undefined;
+  /** The unit as typed, with `(g)`. */
+  readonly rest: string;
   readonly low: number;
-  readonly high: number | undefined;
+  readonly high: number;
   readonly numbers: TextRange;
-  readonly symbol: string;
-  readonly symbolRange: TextRange;
   readonly unit: Unit;
   readonly gauge: boolean;
   readonly notice?: ReadNotice;
@@ -59,30 +63,69 @@ interface Parts {
 /**
  * Reads one value of a dimension.
  * @param text the scalar's content, without quotes
+ * @param example a value as it usually is in this place, by which units are suggested
  */
-export function readQuantity(text: string, dimension: Dimension): Outcome<ReadResult<Quantity>, ReadProblem> {
-  const parts = readParts(text, dimension);
-  if (!parts.ok) return parts;
-  const { low, high, unit, gauge, numbers, notice } = parts.value;
-  if (high !== undefined) {
-    const sentence = `One value is expected here, not a range`;
-    return problem('not-a-value', sentence, numbers, [`${low} ${unit.symbol}`, `${high} ${unit.symbol}`]);
-  }
-  return succeed(withNotice({ dimension, value: canonical(low, unit), unit, gauge }, notice));
+export function readQuantity(
+  text: string,
+  dimension: Dimension,
+  example?: string,
+): Outcome<ReadResult<Quantity>, ReadProblem> {
+  return readPlain(text, (plain) => readOne(plain, dimension, example));
 }
 
 /** Reads `LOW .. HIGH UNIT` of a dimension; a single value reads as a range of no width. */
-export function readRange(text: string, dimension: Dimension): Outcome<ReadResult<QuantityRange>, ReadProblem> {
-  const parts = readParts(text, dimension);
+export function readRange(
+  text: string,
+  dimension: Dimension,
+  example?: string,
+): Outcome<ReadResult<QuantityRange>, ReadProblem> {
+  return readPlain(text, (plain) => readBoth(plain, dimension, example));
+}
+
+/** Reads a text; where that fails for one of the usual slips, says so and suggests the text without it. */
+function readPlain<Value>(
+  text: string,
+  read: (text: string) => Outcome<Value, ReadProblem>,
+): Outcome<Value, ReadProblem> {
+  const outcome = read(text);
+  if (outcome.ok || (outcome.problem.kind !== 'no-number' && outcome.problem.kind !== 'unknown-unit')) return outcome;
+  const slip = text.length > LONGEST_TEXT ? undefined : slipIn(text);
+  const suggestions = (slip?.mended ?? []).flatMap((mended) => {
+    const again = read(mended);
+    return again.ok ? [mended.trim()] : again.problem.suggestions;
+  });
+  if (slip === undefined || suggestions.length === 0) return outcome;
+  return problem('mistyped', `${quote(text)} ${slip.words}`, textRange(0, text.length), suggestions);
+}
+
+function readOne(
+  text: string,
+  dimension: Dimension,
+  example: string | undefined,
+): Outcome<ReadResult<Quantity>, ReadProblem> {
+  const parts = readParts(text, dimension, example);
   if (!parts.ok) return parts;
-  const { low, unit, gauge, numbers, notice } = parts.value;
-  const high = parts.value.high ?? low;
-  if (low > high) {
-    const swapped = `${high} .. ${low} ${parts.value.symbol}`;
-    return problem('reversed', `The range runs from ${low} down to ${high}`, numbers, [swapped]);
+  const { low, lowText, highText, rest, unit, gauge, numbers, notice } = parts.value;
+  if (highText !== undefined) {
+    const sentence = 'One value is expected here, not a range';
+    return problem('not-a-value', sentence, numbers, [`${lowText} ${rest}`, `${highText} ${rest}`]);
   }
-  const range = { dimension, low: canonical(low, unit), high: canonical(high, unit), unit, gauge };
-  return succeed(withNotice(range, notice));
+  return succeed(withNotice({ dimension, value: low, unit, gauge }, notice));
+}
+
+function readBoth(
+  text: string,
+  dimension: Dimension,
+  example: string | undefined,
+): Outcome<ReadResult<QuantityRange>, ReadProblem> {
+  const parts = readParts(text, dimension, example);
+  if (!parts.ok) return parts;
+  const { low, high, lowText, highText = lowText, rest, unit, gauge, numbers, notice } = parts.value;
+  if (low > high) {
+    const sentence = `The range runs from ${lowText} down to ${highText}`;
+    return problem('reversed', sentence, numbers, [`${highText} .. ${lowText} ${rest}`]);
+  }
+  return succeed(withNotice({ dimension, low, high, unit, gauge }, notice));
 }
 
 function withNotice<Value>(value: Value, notice: ReadNotice | undefined): ReadResult<Value> {
@@ -93,7 +136,7 @@ function canonical(number: number, unit: Unit): number {
   return number * unit.factor + unit.offset;
 }
 
-function readParts(text: string, dimension: Dimension): Outcome<Parts, ReadProblem> {
+function readParts(text: string, dimension: Dimension, example: string | undefined): Outcome<Parts, ReadProblem> {
   const info = DIMENSIONS[dimension];
   const whole = textRange(0, text.length);
   const match = text.length <= LONGEST_TEXT ? FORM.exec(text) : null;
@@ -105,79 +148,88 @@ function readParts(text: string, dimension: Dimension): Outcome<Parts, ReadProbl
     const [start, end] = match.indices?.[group] ?? [0, text.length];
     return textRange(start, end);
   };
-  const numbers = textRange(groupRange(2).start, highText === undefined ? groupRange(2).end : groupRange(4).end);
-  if (rest.startsWith(',') || rest.startsWith('..')) return misreadNumber(text, dimension);
-  const low = Number(lowText);
-  const high = highText === undefined ? undefined : Number(highText);
-  if (!Number.isFinite(low) || (high !== undefined && !Number.isFinite(high))) {
+  const numbers = textRange(groupRange(2).start, groupRange(highText === undefined ? 2 : 4).end);
+  const [low, high] = [Number(lowText), Number(highText ?? lowText)];
+  if (!Number.isFinite(low) || !Number.isFinite(high)) {
     return problem('not-finite', `The number ${quote(text)} is too large`, numbers, []);
   }
   const gauge = dimension === 'pressure' ? GAUGE.exec(rest) : null;
   const symbol = gauge === null ? rest : (gauge[1] ?? '');
-  const symbolRange = textRange(groupRange(6).start, groupRange(6).start + symbol.length);
-  const written = text
-    .trim()
-    .slice(0, text.trim().length - rest.length)
-    .trim();
-  const found = findUnit(dimension, symbol, written, symbolRange, whole);
+  const written: Written = {
+    numbers: highText === undefined ? lowText : `${lowText} .. ${highText}`,
+    largest: Math.abs(low) > Math.abs(high) ? low : high,
+    symbol,
+    whole,
+    range: textRange(groupRange(6).start, groupRange(6).start + symbol.length),
+  };
+  const found = findUnit(dimension, written, example);
   if (!found.ok) return found;
   const { unit, notice } = found.value;
-  if (info.least !== undefined && gauge === null && canonical(low, unit) < info.least) {
+  if (info.least !== undefined && gauge === null && canonical(Math.min(low, high), unit) < info.least) {
     return problem('below-least', `${quote(text)} is below the least value that ${info.words} can have`, numbers, []);
   }
-  const parts = { low, high, numbers, symbol, symbolRange, unit, gauge: gauge !== null };
-  return succeed(notice === undefined ? parts : { ...parts, notice });
+  return succeed({
+    ...{ lowText, highText, rest, numbers, unit, gauge: gauge !== null },
+    low: canonical(low, unit),
+    high: canonical(high, unit),
+    ...(notice === undefined ? {} : { notice }),
+  });
 }
 
-function misreadNumber(text: string, dimension: Dimension): Outcome<never, ReadProblem> {
-  const whole = textRange(0, text.length);
-  const corrected = text.replace(EVERY_DECIMAL_COMMA, '$1.$2').replace(/\s*\.\.\.+\s*/, ' .. ');
-  const readable = corrected !== text && readParts(corrected, dimension).ok;
-  if (DECIMAL_COMMA.test(text)) {
-    const sentence = `${quote(text)} has a decimal comma; numbers here are written with a point`;
-    return problem('decimal-comma', sentence, whole, readable ? [corrected] : []);
-  }
-  const { words, example } = DIMENSIONS[dimension];
-  const sentence = `${quote(text)} is not ${words}, such as ${quote(example)}`;
-  return problem('no-number', sentence, whole, readable ? [corrected] : []);
+/** Numbers and the unit behind them, as typed. */
+interface Written {
+  readonly numbers: string;
+  readonly largest: number;
+  readonly symbol: string;
+  readonly whole: TextRange;
+  /** Where the symbol stands. */
+  readonly range: TextRange;
 }
 
 function findUnit(
   dimension: Dimension,
-  symbol: string,
-  written: string,
-  range: TextRange,
-  whole: TextRange,
+  { numbers, largest, symbol, range, whole }: Written,
+  example: string | undefined,
 ): Outcome<{ unit: Unit; notice?: ReadNotice }, ReadProblem> {
   const info = DIMENSIONS[dimension];
   const unit = unitOf(dimension, symbol);
   if (unit !== undefined) return succeed({ unit });
-  const suggestions = info.units.map((known) => `${written} ${known.symbol}`);
+  const symbols = info.units.map((known) => known.symbol).join(', ');
   if (symbol === '') {
-    const sentence = `${quote(written)} needs a unit: ${info.units.map((known) => known.symbol).join(', ')}`;
-    return problem('no-unit', sentence, whole, suggestions);
+    const sentence = `${quote(numbers)} needs a unit: ${symbols}`;
+    return problem('no-unit', sentence, whole, withLikelyUnits(numbers, largest, dimension, example));
   }
   if (dimension === 'temperature-difference' && (symbol === 'degC' || symbol === '°C')) {
-    const kelvin = info.units[0] as Unit;
-    return succeed({ unit: kelvin, notice: { kind: 'difference-in-degrees', range, suggestion: `${written} K` } });
+    const kelvin = unitOf(dimension, 'K') as Unit;
+    return succeed({ unit: kelvin, notice: { kind: 'difference-in-degrees', range, suggestion: `${numbers} K` } });
   }
-  const near = info.units.filter((known) => sameLetters(known, symbol)).map((known) => `${written} ${known.symbol}`);
-  const others = dimensionsOf(symbol);
-  if (others.length > 0) {
-    const is = DIMENSIONS[others[0] as Dimension].words;
-    const sentence = `${quote(`${written} ${symbol}`)} is ${is}, and ${info.words} is expected here, such as ${quote(info.example)}`;
+  const near = resemblingUnits(symbol, dimension).map((known) => `${numbers} ${known}`);
+  const [other] = dimensionsOf(symbol);
+  if (other !== undefined) {
+    const sentence = `${quote(`${numbers} ${symbol}`)} is ${DIMENSIONS[other].words}, and ${info.words} is expected here, such as ${quote(info.example)}`;
     return problem('wrong-dimension', sentence, range, near);
   }
-  const units = info.units.map((known) => known.symbol).join(', ');
-  const sentence = `${quote(symbol)} is no unit of ${info.words}; it is written in ${units}`;
-  return problem('unknown-unit', sentence, range, near.length > 0 ? near : suggestions);
+  const sentence = `${quote(symbol)} is no unit of ${info.words}; it is written in ${symbols}`;
+  const suggestions = near.length > 0 ? near : withLikelyUnits(numbers, largest, dimension, example);
+  return problem('unknown-unit', sentence, range, suggestions);
 }
 
-function sameLetters(unit: Unit, symbol: string): boolean {
-  const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9%]/g, '');
-  const typed = plain(symbol);
-  const names = [unit.symbol, ...unit.aliases].map(plain);
-  return names.some((name) => name === typed || (typed.length > 0 && name.replace(/^deg/, '') === typed));
+function withLikelyUnits(
+  numbers: string,
+  largest: number,
+  dimension: Dimension,
+  example: string | undefined,
+): readonly string[] {
+  const { example: anyExample } = DIMENSIONS[dimension];
+  const [own, usual] = [example ?? anyExample, anyExample].map((text) => {
+    const [, , low = '', , high = low, , symbol = ''] = FORM.exec(text) ?? [];
+    const unit = unitOf(dimension, symbol.replace(GAUGE, '$1'));
+    return unit === undefined ? undefined : { unit, value: canonical(Number(high), unit) };
+  });
+  const compareWith = own ?? usual;
+  if (compareWith === undefined) return [];
+  const units = likelyUnits(largest, dimension, compareWith).slice(0, MOST_SUGGESTIONS);
+  return units.map(({ symbol }) => `${numbers} ${symbol}`);
 }
 
 function quote(text: string): string {

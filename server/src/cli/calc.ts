@@ -1,0 +1,97 @@
+/** `dewright calc KEY=VALUE ...`: one state of moist air. */
+
+import { nearestWord } from '../base/nearest.ts';
+import { type MoistAirState, stateOfKnown } from '../evaluate/known-state.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { readQuantity } from '../quantity/read-quantity.ts';
+import { type Call, choice } from './call.ts';
+import { rounded } from './format-json.ts';
+import { CallProblem } from './problem.ts';
+
+const SEA_LEVEL = 101_325;
+
+/** The units of cli.md, fixed whatever the size of the number. */
+const UNITS: Readonly<Partial<Record<Dimension, { readonly unit: string; readonly factor: number }>>> = {
+  temperature: { unit: 'degC', factor: 1 },
+  'temperature-difference': { unit: 'K', factor: 1 },
+  'relative-humidity': { unit: '%RH', factor: 0.01 },
+  pressure: { unit: 'Pa', factor: 1 },
+  'mixing-ratio': { unit: 'g/kg', factor: 1e-3 },
+  'absolute-humidity': { unit: 'g/m3', factor: 1e-3 },
+  'volume-fraction': { unit: 'ppmv', factor: 1e-6 },
+  'specific-enthalpy': { unit: 'kJ/kg', factor: 1e3 },
+};
+
+export function calc(call: Call): number {
+  const format = choice(call, 'format', ['text', 'json'] as const, 'text');
+  const known = new Map<QuantityName, number>();
+  let pressure: number | undefined;
+  let otherPressure: number | undefined;
+  for (const word of call.rest) {
+    const [key = '', text] = splitOnce(word);
+    if (text === undefined) throw new CallProblem(`${word}: written KEY=VALUE, such as air-temperature='60 degC'`);
+    if (key === 'pressure') pressure = read(key, text, 'pressure');
+    else if (key === 'at-pressure') otherPressure = read(key, text, 'pressure');
+    else if (isQuantityName(key)) known.set(key, read(key, text, quantityInfo(key).dimension));
+    else throw new CallProblem(`${key}: not a quantity${nearHint(key)}`);
+  }
+  const state = stateOfKnown(known, pressure ?? SEA_LEVEL, otherPressure);
+  if (!state.ok) throw new CallProblem(state.problem);
+  const assumed = pressure === undefined ? ['No pressure was given: that of sea level is taken, 101.325 kPa.'] : [];
+  const shown = { ...state.value, notes: [...assumed, ...state.value.notes] };
+  process.stdout.write(`${format === 'json' ? calcJson(shown) : calcText(shown)}\n`);
+  return 0;
+}
+
+function calcJson({ pressure, quantities, formulas, notes }: MoistAirState): string {
+  const values = [...quantities].map(([name, value]) => {
+    const { unit, factor } = unitOf(name);
+    return [name, { value: rounded(value / factor), unit }];
+  });
+  const result = {
+    version: 1,
+    pressure: { value: rounded(pressure / 1e3), unit: 'kPa' },
+    quantities: Object.fromEntries(values),
+    sources: [...new Set(formulas.map(({ source }) => source))],
+    notes,
+  };
+  return JSON.stringify(result, undefined, 1);
+}
+
+function calcText({ pressure, quantities, formulas, notes }: MoistAirState): string {
+  const rows = [...quantities].map(([name, value]) => {
+    const { unit, factor } = unitOf(name);
+    const digits = value === 0 ? 0 : Math.max(0, 5 - Math.floor(Math.log10(Math.abs(value / factor))));
+    return `${name.padEnd(26)}${formatNumber(value / factor, digits).padStart(12)} ${unit}`;
+  });
+  const sources = [...new Set(formulas.map(({ title }) => title))].map((title) => `by ${title}`);
+  return [
+    `at a pressure of ${showQuantity(pressure, 'pressure')}`,
+    ...rows,
+    '',
+    ...sources,
+    ...notes.map((note) => `note: ${note}`),
+  ].join('\n');
+}
+
+function unitOf(name: QuantityName): { readonly unit: string; readonly factor: number } {
+  return UNITS[quantityInfo(name).dimension] ?? { unit: '', factor: 1 };
+}
+
+function read(key: string, text: string, dimension: Dimension): number {
+  const quantity = readQuantity(text, dimension);
+  if (!quantity.ok) throw new CallProblem(`${key}: ${quantity.problem.sentence}`);
+  return quantity.value.value.value + (quantity.value.value.gauge ? SEA_LEVEL : 0);
+}
+
+function splitOnce(word: string): readonly [string, string?] {
+  const at = word.indexOf('=');
+  return at < 0 ? [word] : [word.slice(0, at), word.slice(at + 1)];
+}
+
+function nearHint(key: string): string {
+  const near = nearestWord(key, [...QUANTITY_NAMES, 'pressure', 'at-pressure']);
+  return near === undefined ? '' : `; the nearest is ${near.word}`;
+}

@@ -1,0 +1,43 @@
+/** The words of a call, told apart. */
+import { parseArgs } from 'node:util';
+import { CallProblem } from './problem.ts';
+
+export interface Call {
+  readonly rest: readonly string[];
+  readonly options: Readonly<Record<string, string>>;
+  readonly flags: ReadonlySet<string>;
+}
+
+export interface CallForm {
+  readonly options: readonly string[];
+  readonly flags: readonly string[];
+}
+
+export function readCall(words: readonly string[], form: CallForm): Call {
+  const options = Object.fromEntries([
+    ...form.options.map((name) => [name, { type: 'string' as const }]),
+    ...form.flags.map((name) => [name, { type: 'boolean' as const }]),
+  ]);
+  try {
+    const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
+    const given = Object.entries(values);
+    return {
+      rest: positionals,
+      options: Object.fromEntries(given.filter((entry): entry is [string, string] => typeof entry[1] === 'string')),
+      flags: new Set(given.flatMap(([name, value]) => (value === true ? [name] : []))),
+    };
+  } catch (error) {
+    throw new CallProblem(
+      error instanceof Error ? (error.message.split('. ')[0] ?? error.message) : 'the call cannot be read',
+    );
+  }
+}
+
+/** One of the words that an option takes. */
+export function choice<Word extends string>(call: Call, name: string, words: readonly Word[], usual: Word): Word {
+  const given = call.options[name];
+  if (given === undefined) return usual;
+  const word = words.find((candidate) => candidate === given);
+  if (word === undefined) throw new CallProblem(`--${name} ${given}: one of ${words.join(', ')}`);
+  return word;
+}

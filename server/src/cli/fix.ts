@@ -1,0 +1,81 @@
+/** `dewright fix`: applies safe fixes, and choices that are named. */
+import { createTwoFilesPatch } from 'diff';
+import { filePath, fileUri } from '../analysis/file-location.ts';
+import type { FileEdit, Fix } from '../analysis/finding.ts';
+import type { Workspace } from '../analysis/workspace.ts';
+import { applyEdits } from '../base/text-range.ts';
+import { editsTogether } from '../features/fixes.ts';
+import { isRuleName } from '../rules/rule-names.ts';
+import type { Call } from './call.ts';
+import { findFiles } from './find-files.ts';
+import { loadWorkspace, shownPath } from './load.ts';
+import { CallProblem } from './problem.ts';
+import { replaceFile } from './write-file.ts';
+
+/** One fix can make another possible; more rounds than this would mean that two undo each other. */
+const MOST_ROUNDS = 10;
+
+export function fix(call: Call): number {
+  const found = findFiles(call.rest);
+  const workspace = loadWorkspace(found);
+  const chosen = choiceOf(call.options['choose']);
+  const before = new Map(workspace.files().map((file) => [file, workspace.parsed(file)?.text ?? '']));
+  let applied = 0;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const fixes = found.files.flatMap((path) => fixesOf(workspace, fileUri(path), chosen));
+    if (fixes.length === 0) break;
+    applied += apply(workspace, editsTogether(fixes));
+  }
+  const changed = [...before].flatMap(([file, old]) => {
+    const text = workspace.parsed(file)?.text ?? old;
+    return text === old ? [] : [{ path: filePath(file), old, text }];
+  });
+  for (const { path, old, text } of changed) {
+    if (call.flags.has('dry-run'))
+      process.stdout.write(createTwoFilesPatch(`a/${shownPath(path)}`, `b/${shownPath(path)}`, old, text, '', ''));
+    else replaceFile(path, text);
+  }
+  const verb = call.flags.has('dry-run') ? 'would be made' : 'made';
+  process.stderr.write(
+    `${applied} ${applied === 1 ? 'edit' : 'edits'} ${verb} in ${changed.length} ${changed.length === 1 ? 'file' : 'files'}\n`,
+  );
+  return 0;
+}
+
+interface Choice {
+  readonly rule: string;
+  readonly number: number;
+}
+
+function choiceOf(option: string | undefined): Choice | undefined {
+  if (option === undefined) return undefined;
+  const match = /^([a-z0-9-]+)=(\d+)$/.exec(option);
+  const rule = match?.[1] ?? '';
+  const number = Number(match?.[2] ?? 0);
+  if (!isRuleName(rule) || number < 1)
+    throw new CallProblem(`--choose ${option}: written RULE=N, where N counts the fixes of a finding from 1`);
+  return { rule, number };
+}
+
+function fixesOf(workspace: Workspace, file: string, chosen: Choice | undefined): readonly Fix[] {
+  const findings = workspace.analysis(file)?.findings ?? [];
+  return findings.flatMap(({ rule, fixes }) => {
+    if (rule === chosen?.rule) return fixes[chosen.number - 1] ?? [];
+    return fixes.find(({ kind }) => kind === 'safe') ?? [];
+  });
+}
+
+function apply(workspace: Workspace, edits: readonly FileEdit[]): number {
+  for (const file of new Set(edits.map((edit) => edit.file))) {
+    const text = workspace.parsed(file)?.text;
+    if (text !== undefined)
+      workspace.set(
+        file,
+        applyEdits(
+          text,
+          edits.filter((edit) => edit.file === file),
+        ),
+      );
+  }
+  return edits.length;
+}

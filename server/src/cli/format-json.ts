@@ -1,0 +1,92 @@
+/** The JSON of `check`: findings with their numbers, and every fact of every space and point. */
+import { filePath } from '../analysis/file-location.ts';
+import type { Finding, RelatedPlace } from '../analysis/finding.ts';
+import type { LineIndex, Position } from '../base/line-index.ts';
+import type { TextRange } from '../base/text-range.ts';
+import { type Corner, type Fact, isKnown, showFact } from '../evaluate/fact.ts';
+import { subjectFacts } from '../features/subject-facts.ts';
+import { showNumber } from '../quantity/format-quantity.ts';
+import type { CheckedFile, CheckResult } from './check-result.ts';
+import { shownPath } from './load.ts';
+
+const SIGNIFICANT_DIGITS = 8;
+
+export function formatJson(result: CheckResult): string {
+  const files = result.files.map((file) => ({
+    path: file.path,
+    findings: file.findings.map((finding) => findingJson(finding, file, result)),
+    subjects: subjectFacts(file.analysis).map(({ subject, kind, facts }) => ({
+      subject,
+      kind,
+      facts: Object.fromEntries(facts.map((fact) => [fact.id, factJson(fact, file)])),
+    })),
+  }));
+  const summary = { files: result.files.length, points: result.points, ...result.counts, accepted: result.accepted };
+  return JSON.stringify({ version: 1, files, summary }, undefined, 1);
+}
+
+function findingJson(finding: Finding, file: CheckedFile, result: CheckResult) {
+  return {
+    rule: finding.rule,
+    severity: finding.severity,
+    message: finding.message,
+    range: rangeJson(finding.range, file.analysis.parsed.lines),
+    subject: finding.subject,
+    values: Object.fromEntries(finding.facts.filter(isKnown).map((fact) => [fact.id, valueJson(fact)])),
+    related: finding.related.map((place) => relatedJson(place, result)),
+    fixes: finding.fixes.map(({ title, kind }) => ({ title, kind })),
+  };
+}
+
+function relatedJson({ message, file, range }: RelatedPlace, { workspace }: CheckResult) {
+  const lines = workspace.parsed(file)?.lines;
+  return { message, path: shownPath(filePath(file)), range: lines === undefined ? {} : rangeJson(range, lines) };
+}
+
+function valueJson(fact: Fact & { readonly value: number }) {
+  const { value, unit } = showNumber(fact.value, fact.dimension);
+  return {
+    value: rounded(value),
+    unit,
+    text: showFact(fact),
+    ...(fact.at === undefined ? {} : { at: cornerJson(fact.at) }),
+  };
+}
+
+function factJson(fact: Fact, file: CheckedFile) {
+  const { lines } = file.analysis.parsed;
+  const inputs = fact.inputs.map(({ label, text, origin, file: other }) => {
+    const inFile = other === undefined ? file.analysis.parsed : file.analysis.fileNamed(other);
+    if (origin === undefined || inFile === undefined) return { label, text };
+    const range = rangeJson(inFile.rangeOf(origin), other === undefined ? lines : inFile.lines);
+    return other === undefined ? { label, text, range } : { label, text, path: shownPath(filePath(other)), range };
+  });
+  return {
+    title: fact.title,
+    ...(isKnown(fact) ? valueJson(fact) : { missing: fact.missing }),
+    inputs,
+    ...(fact.relation === undefined ? {} : { relation: fact.relation }),
+    sources: [...new Set(fact.formulas.map(({ source }) => source))],
+    notes: fact.notes,
+  };
+}
+
+function cornerJson(corner: Corner) {
+  return {
+    ...(corner.phase === undefined ? {} : { phase: corner.phase }),
+    'air-temperature': rounded(corner.airCelsius),
+    'relative-humidity': rounded(corner.relativeHumidity * 100),
+    'dew-point': rounded(corner.dewPointCelsius),
+    pressure: rounded(corner.pressure),
+    ...(corner.speed === undefined ? {} : { speed: rounded(corner.speed) }),
+  };
+}
+
+function rangeJson(range: TextRange, lines: LineIndex): { readonly start: Position; readonly end: Position } {
+  return { start: lines.positionAt(range.start), end: lines.positionAt(range.end) };
+}
+
+/** Numbers in JSON carry eight significant digits: more are noise, fewer would lose what was computed. */
+export function rounded(value: number): number {
+  return Number(value.toPrecision(SIGNIFICANT_DIGITS));
+}

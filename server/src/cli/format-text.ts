@@ -1,0 +1,56 @@
+/** The findings for a person at a terminal. */
+import { filePath } from '../analysis/file-location.ts';
+import type { Finding } from '../analysis/finding.ts';
+import { SEVERITIES, type Severity } from '../rules/rule.ts';
+import type { CheckedFile, CheckResult } from './check-result.ts';
+import { shownPath } from './load.ts';
+import type { Colours } from './terminal.ts';
+
+export function formatText(result: CheckResult, colours: Colours): string {
+  const blocks = result.files.filter(({ findings }) => findings.length > 0).map((file) => block(file, result, colours));
+  return [...blocks, summary(result)].join('\n');
+}
+
+function block(file: CheckedFile, result: CheckResult, colours: Colours): string {
+  const lines = file.findings.flatMap((finding) => findingLines(finding, file, result, colours));
+  return [colours.strong(file.path), ...lines, ''].join('\n');
+}
+
+function findingLines(finding: Finding, file: CheckedFile, result: CheckResult, colours: Colours): readonly string[] {
+  const { line, character } = file.analysis.parsed.lines.positionAt(finding.range.start);
+  const place = `${line + 1}:${character + 1}`.padEnd(8);
+  const severity = colours.severity(finding.severity, finding.severity.padEnd(11));
+  const head = `  ${place}${severity} ${finding.subject}: ${printable(finding.message)} ${colours.quiet(`[${finding.rule}]`)}`;
+  const related = finding.related.map((other) => {
+    const parsed = result.workspace.parsed(other.file);
+    const at = parsed?.lines.positionAt(other.range.start);
+    const inFile = other.file === file.analysis.file ? '' : `${shownPath(filePath(other.file))} `;
+    return `          ${colours.quiet(`${inFile}line ${(at?.line ?? 0) + 1}: ${printable(other.message)}`)}`;
+  });
+  const fixes = finding.fixes.map(
+    ({ title, kind }) => `          ${colours.quiet(`fix (${kind}): ${printable(title)}`)}`,
+  );
+  return [head, ...related, ...fixes];
+}
+
+function summary({ files, points, counts, accepted }: CheckResult): string {
+  const found = SEVERITIES.filter((severity) => counts[severity] > 0).map((severity) =>
+    countOf(severity, counts[severity]),
+  );
+  const what = found.length === 0 ? 'nothing to report' : found.join(', ');
+  const alsoAccepted = accepted === 0 ? '' : `, ${accepted} accepted`;
+  return `${what}${alsoAccepted} in ${plural(files.length, 'file')} with ${plural(points, 'point')}`;
+}
+
+function countOf(severity: Severity, count: number): string {
+  return severity === 'information' ? `${count} information` : plural(count, severity);
+}
+
+function plural(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+/** Text from files without the control characters that would steer a terminal. */
+export function printable(text: string): string {
+  return text.replace(/\p{Cc}/gu, '·');
+}

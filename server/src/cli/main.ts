@@ -1,0 +1,96 @@
+#!/usr/bin/env node
+/** The command line: which command a call means, and its exit status. */
+import { createRequire } from 'node:module';
+import { calc } from './calc.ts';
+import { type Call, type CallForm, readCall } from './call.ts';
+import { check } from './check.ts';
+import { explainName } from './explain.ts';
+import { fix } from './fix.ts';
+import { CallProblem } from './problem.ts';
+
+interface Command extends CallForm {
+  readonly usage: string;
+  readonly about: string;
+  /** @returns the exit status, or nothing where the command goes on running */
+  run(call: Call): number | undefined;
+}
+
+const COMMANDS: Readonly<Record<string, Command>> = {
+  check: {
+    usage:
+      'check [PATH ...] [--format text|json] [--fail-on error|warning|information|hint|never] [--only RULE] [--shard I/N] [--stdin-as NAME]',
+    about: 'checks files and folders (default: here, recursively, what git ignores left out)',
+    options: ['format', 'fail-on', 'only', 'shard', 'stdin-as'],
+    flags: ['no-color'],
+    run: check,
+  },
+  fix: {
+    usage: 'fix [PATH ...] [--choose RULE=N] [--dry-run]',
+    about: 'applies safe fixes; --dry-run prints them as a unified diff',
+    options: ['choose'],
+    flags: ['dry-run'],
+    run: fix,
+  },
+  calc: {
+    usage:
+      "calc KEY=VALUE ... [--format text|json], such as calc air-temperature='60 degC' relative-humidity='85 %RH' pressure='99 kPa'",
+    about: 'computes one state of moist air from two quantities and a pressure',
+    options: ['format'],
+    flags: [],
+    run: calc,
+  },
+  explain: {
+    usage: 'explain [NAME]',
+    about: 'prints the page of a rule, a quantity or a key; without a name, the list',
+    options: [],
+    flags: ['no-color'],
+    run: explainName,
+  },
+  serve: {
+    usage: 'serve --stdio',
+    about: 'runs the language server for any editor',
+    options: [],
+    flags: ['stdio'],
+    run: serve,
+  },
+};
+
+const UNREADABLE = 2;
+
+function serve(call: Call): undefined {
+  if (!call.flags.has('stdio'))
+    throw new CallProblem('serve: the server speaks over standard input and output; say --stdio');
+  // A bundle of its own, so that the other commands need not load the protocol.
+  createRequire(__filename)('./server.js');
+  return undefined;
+}
+
+function help(): string {
+  const commands = Object.values(COMMANDS).map(({ usage, about }) => `  dewright ${usage}\n      ${about}`);
+  return `dewright checks the site files of humidity measurement points.\n\n${commands.join('\n')}\n\nExit status: 0 nothing at or above --fail-on, 1 findings at or above it, 2 the call or a file could not be read.\n`;
+}
+
+function main(words: readonly string[]): number | undefined {
+  const [name, ...rest] = words;
+  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
+    process.stdout.write(help());
+    return name === undefined ? UNREADABLE : 0;
+  }
+  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (command === undefined) throw new CallProblem(`${name}: not a command; dewright --help lists them`);
+  if (rest.includes('--help')) {
+    process.stdout.write(`dewright ${command.usage}\n    ${command.about}\n`);
+    return 0;
+  }
+  return command.run(readCall(rest, command));
+}
+
+try {
+  const status = main(process.argv.slice(2));
+  if (status !== undefined) process.exitCode = status;
+} catch (error) {
+  const words =
+    error instanceof CallProblem ? error.message : 'something went wrong in the program itself; please report it';
+  process.stderr.write(`dewright: ${words}\n`);
+  process.exitCode = UNREADABLE;
+}

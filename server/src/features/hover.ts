@@ -1,0 +1,118 @@
+/** What stands under the cursor: the key, the value in other units, and the facts that it goes into. */
+import type { Analysis } from '../analysis/analysis.ts';
+import type { TextRange } from '../base/text-range.ts';
+import { type Fact, isKnown } from '../evaluate/fact.ts';
+import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
+import { formatNumber } from '../quantity/format-quantity.ts';
+import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { readRange } from '../quantity/read-quantity.ts';
+import { type Location, locate } from '../syntax/locate.ts';
+import { modelSummary } from './hover-models.ts';
+import { factDerivation, factLine, inlineCode } from './markdown.ts';
+import { kindBeside, schemaAt } from './schema-path.ts';
+import { factsOfSpace } from './subject-facts.ts';
+
+export interface Hover {
+  readonly range: TextRange;
+  readonly markdown: string;
+}
+
+/** More facts than this are told by their lines alone. */
+const MOST_DERIVATIONS = 3;
+
+export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
+  const location = locate(analysis.parsed.tree, offset);
+  if (location === undefined) return undefined;
+  const sections = [...describe(analysis, location), ...factSections(analysis, location)].filter((text) => text !== '');
+  if (sections.length === 0) return undefined;
+  const range = { start: location.partOffset + location.range.start, end: location.partOffset + location.range.end };
+  return { range, markdown: sections.join('\n\n') };
+}
+
+function describe({ parsed }: Analysis, location: Location): readonly string[] {
+  const place = schemaAt(parsed.kind, location.path, kindBeside(location));
+  const name = location.path.at(-1) ?? '';
+  if (place === undefined) return [];
+  const { schema, parent } = place;
+  const node = location.node;
+  const text = node.kind === 'scalar' ? node.text : '';
+  const named = location.on === 'key' && isQuantityName(name) ? name : isQuantityName(text) ? text : undefined;
+  if (named !== undefined) {
+    const { title, about, dimension } = quantityInfo(named);
+    const unit = DIMENSIONS[dimension].units[0]?.symbol ?? '';
+    return [`**${title}**, in ${unit}`, about];
+  }
+  const isFreeName = parent?.properties?.[name] === undefined;
+  const heading = location.on === 'key' && !isFreeName ? `**${name}**: ` : '';
+  const description = schema.description ?? schema.title ?? '';
+  const meaning = schema.enumDescriptions?.[schema.enum?.indexOf(text) ?? -1];
+  return [
+    location.on === 'value' && meaning !== undefined ? `**${text}**: ${meaning}` : `${heading}${description}`,
+    location.on === 'value' && schema.quantity !== undefined ? inOtherUnits(text, schema.quantity.dimension) : '',
+    schema.default === undefined ? '' : `Built in: ${inlineCode(String(schema.default))}`,
+  ];
+}
+
+function inOtherUnits(text: string, annotated: string): string {
+  const dimension = annotated in DIMENSIONS ? (annotated as Dimension) : undefined;
+  if (dimension === undefined) return '';
+  const read = readRange(text, dimension);
+  if (!read.ok) return '';
+  const { low, high, unit } = read.value.value;
+  const others = DIMENSIONS[dimension].units.filter((other) => other.symbol !== unit.symbol);
+  const shown = others.map((other) => {
+    const [from, to] = [low, high].map((value) => significant((value - other.offset) / other.factor));
+    return from === to ? `${from} ${other.symbol}` : `${from} … ${to} ${other.symbol}`;
+  });
+  return shown.length === 0 ? '' : `= ${shown.join(' = ')}`;
+}
+
+function significant(value: number): string {
+  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
+  return formatNumber(value, Math.max(0, 3 - magnitude));
+}
+
+function factSections(analysis: Analysis, location: Location): readonly string[] {
+  const facts = factsAt(analysis, location);
+  const summary = modelSummary(analysis, location);
+  const derived = facts.length <= MOST_DERIVATIONS;
+  const lines = facts.map((fact) =>
+    derived ? [factLine(fact), factDerivation(fact)].join('\n') : `- ${factLine(fact)}`,
+  );
+  return [...summary, derived ? lines.join('\n\n') : lines.join('\n')];
+}
+
+/** The facts that a person looks for at a place. */
+function factsAt({ content, parsed }: Analysis, location: Location): readonly Fact[] {
+  if (content.kind !== 'site') return [];
+  const [map, entry = '', ...inner] = location.path;
+  const { spaces, points } = content.site;
+  const site = { start: location.range.start + location.partOffset, end: location.range.end + location.partOffset };
+  const goesInto = (fact: Fact): boolean =>
+    fact.inputs.some(
+      ({ origin, file }) => file === undefined && origin !== undefined && covers(parsed.rangeOf(origin), site),
+    );
+  if (map === 'spaces') {
+    const space = spaces.get(entry);
+    if (space === undefined) return [];
+    const facts = factsOfSpace(space);
+    if (inner.length === 0) return facts;
+    return facts.filter((fact) => isKnown(fact) && goesInto(fact) && (fact.at?.phase ?? 'air') === (inner[1] ?? 'air'));
+  }
+  if (map !== 'points') return [];
+  const point = points.get(entry);
+  if (point === undefined) return [];
+  const all = [...point.facts.values()];
+  const [section, name] = inner;
+  if (section === undefined) return all;
+  if (section === 'space') return point.space === undefined ? [] : factsOfSpace(point.space);
+  if (section === 'reports' && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));
+  if (section === 'humidity-probe' && (name === undefined || name === 'heater')) {
+    return all.filter(({ id }) => !id.includes('/'));
+  }
+  return all.filter(goesInto);
+}
+
+function covers(outer: TextRange, inner: TextRange): boolean {
+  return outer.start <= inner.start && outer.end >= inner.end;
+}

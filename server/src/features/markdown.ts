@@ -1,0 +1,43 @@
+/** Text from files and facts as Markdown that cannot turn into markup. */
+import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
+
+/** Escapes what Markdown, HTML or the editor's icons would take for markup. */
+export function escapeMarkdown(text: string): string {
+  return text.replace(/[\\`*_{}[\]<>()#+!|~$&-]/g, (character) => `\\${character}`).replace(/\r?\n/g, ' ');
+}
+
+export function inlineCode(text: string): string {
+  return `\`${text.replace(/`/g, 'ʼ').replace(/\r?\n/g, ' ')}\``;
+}
+
+/** One line: what it is, its value, where it is worst. */
+export function factLine(fact: Fact): string {
+  const title = upperFirst(fact.title);
+  if (!isKnown(fact)) return `${title}: none, ${escapeMarkdown(fact.missing ?? 'not known')}`;
+  const at = fact.at === undefined ? '' : ` at ${escapeMarkdown(showCorner(fact.at))}`;
+  return `${title}: **${showFact(fact)}**${at}`;
+}
+
+/** The derivation: inputs, relation, validity, source. */
+export function factDerivation(fact: Fact): string {
+  const inputs = fact.inputs.map(({ label, text }) => `${escapeMarkdown(label)} ${escapeMarkdown(text)}`).join('; ');
+  const validity = fact.formulas.flatMap(({ title, validity: ranges }) =>
+    ranges
+      .filter(({ unit }) => unit !== '1')
+      .map(({ argument, low, high, unit }) => `${title.split(',')[0]}: ${argument} ${low} … ${high} ${unit}`),
+  );
+  const lines = [
+    inputs === '' ? '' : `- from: ${inputs}`,
+    fact.relation === undefined ? '' : `- by: ${inlineCode(fact.relation)}`,
+    validity.length === 0 ? '' : `- valid: ${escapeMarkdown([...new Set(validity)].join('; '))}`,
+    fact.formulas.length === 0
+      ? ''
+      : `- source: ${escapeMarkdown([...new Set(fact.formulas.map(({ source }) => source))].join('; '))}`,
+    ...fact.notes.map((note) => `- note: ${escapeMarkdown(note)}`),
+  ];
+  return lines.filter((line) => line !== '').join('\n');
+}
+
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,29 @@
+/** File access on the disk, for editors whose client does not read files for the server. Only in the workspace folders. */
+import { readFile, stat } from 'node:fs/promises';
+import { relative, sep } from 'node:path';
+import { filePath, fileUri } from '../analysis/file-location.ts';
+import { findFiles } from '../cli/find-files.ts';
+import { LARGEST_FILE } from '../syntax/parse-file.ts';
+import type { FileAccess } from './file-access.ts';
+
+/** @param folders absolute paths of the workspace folders */
+export function accessOnDisk(folders: readonly string[]): FileAccess {
+  const isInside = (path: string): boolean =>
+    folders.some((folder) => {
+      const inside = relative(folder, path);
+      return inside !== '..' && !inside.startsWith(`..${sep}`);
+    });
+  return {
+    findFiles: async () => (folders.length === 0 ? [] : findFiles(folders).files.map(fileUri)),
+    readFile: async (uri) => {
+      const path = filePath(uri);
+      if (!isInside(path)) return undefined;
+      try {
+        const { size } = await stat(path);
+        return size > LARGEST_FILE ? undefined : await readFile(path, 'utf8');
+      } catch {
+        return undefined;
+      }
+    },
+  };
+}

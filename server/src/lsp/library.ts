@@ -1,0 +1,55 @@
+/** Keeps the workspace in step with open documents, files on disk and the kits that sites name. */
+import { Workspace } from '../analysis/workspace.ts';
+import { fileKindOf } from '../model/schema.ts';
+import type { FileAccess } from './file-access.ts';
+
+export class Library {
+  readonly workspace = new Workspace();
+  readonly #open = new Set<string>();
+  readonly #missing = new Set<string>();
+  #access: FileAccess;
+
+  constructor(access: FileAccess) {
+    this.#access = access;
+  }
+
+  /** An open document counts before the file on disk. */
+  opened(uri: string, text: string): void {
+    this.#open.add(uri);
+    this.workspace.set(uri, text);
+  }
+
+  async closed(uri: string): Promise<void> {
+    this.#open.delete(uri);
+    await this.#readAgain(uri);
+  }
+
+  async changedOnDisk(uri: string): Promise<void> {
+    this.#missing.delete(uri);
+    if (!this.#open.has(uri)) await this.#readAgain(uri);
+  }
+
+  /** Reads every file of the workspace that is not known yet. */
+  async readAll(): Promise<void> {
+    for (const uri of await this.#access.findFiles()) {
+      if (!this.workspace.has(uri)) await this.#readAgain(uri);
+    }
+    this.workspace.markWhole();
+  }
+
+  /** Reads the kits of a site that are not known yet. */
+  async readKitsOf(uri: string): Promise<void> {
+    for (const kit of this.workspace.kitsOf(uri)) {
+      if (this.workspace.has(kit) || this.#missing.has(kit) || fileKindOf(kit) !== 'kit') continue;
+      await this.#readAgain(kit);
+      if (!this.workspace.has(kit)) this.#missing.add(kit);
+    }
+  }
+
+  async #readAgain(uri: string): Promise<void> {
+    const text = await this.#access.readFile(uri);
+    if (this.#open.has(uri)) return;
+    if (text === undefined) this.workspace.remove(uri);
+    else this.workspace.set(uri, text);
+  }
+}

@@ -1,0 +1,74 @@
+/** Our data in the terms of the protocol. */
+import {
+  CodeAction,
+  CodeActionKind,
+  type Diagnostic,
+  DiagnosticSeverity,
+  DiagnosticTag,
+  type Range,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import type { FileEdit, Finding } from '../analysis/finding.ts';
+import type { ParsedFile } from '../analysis/parsed-file.ts';
+import type { TextRange } from '../base/text-range.ts';
+import type { OfferedFix } from '../features/fixes.ts';
+import type { Severity } from '../rules/rule.ts';
+
+/** Finds any file of the workspace, for places in it. */
+export type FileFinder = (file: string) => ParsedFile | undefined;
+
+export const FIX_ALL = `${CodeActionKind.SourceFixAll}.dewright`;
+
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+};
+
+const UNNECESSARY = new Set(['unused-definition', 'acceptance-unused']);
+
+export function rangeIn({ lines }: ParsedFile, range: TextRange): Range {
+  return { start: lines.positionAt(range.start), end: lines.positionAt(range.end) };
+}
+
+/** The address of a rule's page. The client of this product shows it; other editors show the rule's name alone. */
+export function rulePageAddress(rule: string): string {
+  return `dewright-rule:/${rule}.md`;
+}
+
+export function diagnosticOf(finding: Finding, file: ParsedFile, find: FileFinder, withPages: boolean): Diagnostic {
+  const related = finding.related.flatMap(({ message, file: other, range }) => {
+    const parsed = find(other);
+    return parsed === undefined ? [] : [{ message, location: { uri: other, range: rangeIn(parsed, range) } }];
+  });
+  return {
+    source: 'dewright',
+    code: finding.rule,
+    ...(withPages ? { codeDescription: { href: rulePageAddress(finding.rule) } } : {}),
+    severity: SEVERITIES[finding.severity],
+    message: finding.message,
+    range: rangeIn(file, finding.range),
+    ...(related.length === 0 ? {} : { relatedInformation: related }),
+    ...(UNNECESSARY.has(finding.rule) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+  };
+}
+
+/** @param preferred the one fix that a person would take without thinking */
+export function codeActionOf({ finding, fix }: OfferedFix, diagnostic: Diagnostic, edit: WorkspaceEdit): CodeAction {
+  const action = CodeAction.create(fix.title, edit, CodeActionKind.QuickFix);
+  action.diagnostics = [diagnostic];
+  action.isPreferred = fix.kind === 'safe' && finding.fixes[0] === fix;
+  return action;
+}
+
+export function workspaceEditOf(edits: readonly FileEdit[], find: FileFinder): WorkspaceEdit {
+  const changes: Record<string, { range: Range; newText: string }[]> = {};
+  for (const { file, range, newText } of edits) {
+    const parsed = find(file);
+    if (parsed === undefined) continue;
+    changes[file] ??= [];
+    changes[file].push({ range: rangeIn(parsed, range), newText });
+  }
+  return { changes };
+}
