@@ -2,9 +2,10 @@
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import { type TextRange, textRange } from '../base/text-range.ts';
 import { DIMENSIONS, type Dimension, dimensionsOf, type Unit, unitOf } from './dimension.ts';
-import { likelyUnits, resemblingUnits } from './likely-units.ts';
+import { canonical, likelyUnits, resemblingUnits } from './likely-units.ts';
 import { slipIn } from './number-slips.ts';
 import type { Quantity, QuantityRange } from './quantity.ts';
+import { LONGEST_VALUE, numbersOf, takeApart, type ValueForm } from './value-form.ts';
 
 export type ReadProblemKind =
   | 'no-number'
@@ -39,24 +40,12 @@ export interface ReadResult<Value> {
   readonly notice?: ReadNotice;
 }
 
-const NUMBER = String.raw`[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?`;
-const FORM = new RegExp(String.raw`^(\s*)(${NUMBER})(?:(\s*\.\.\s*)(${NUMBER}))?(\s*)(.*?)\s*$`, 'd');
-const GAUGE = /^(.*?)\s*\(g\)$/;
-const LONGEST_TEXT = 200;
-/** More choices than this help nobody. */
-const MOST_SUGGESTIONS = 3;
-
-/** One text taken apart, its numbers as typed. */
-interface Parts {
-  readonly lowText: string;
-  readonly highText: string | undefined;
-  /** The unit as typed, with `(g)`. */
-  readonly rest: string;
+/** One text as read: its form, its unit, its numbers in the canonical unit. */
+interface Reading {
+  readonly form: ValueForm;
+  readonly unit: Unit;
   readonly low: number;
   readonly high: number;
-  readonly numbers: TextRange;
-  readonly unit: Unit;
-  readonly gauge: boolean;
   readonly notice?: ReadNotice;
 }
 
@@ -70,7 +59,16 @@ export function readQuantity(
   dimension: Dimension,
   example?: string,
 ): Outcome<ReadResult<Quantity>, ReadProblem> {
-  return readPlain(text, (plain) => readOne(plain, dimension, example));
+  return orWithoutSlip(text, (plain) => {
+    const reading = readForm(plain, dimension, example);
+    if (!reading.ok) return reading;
+    const { form, low, unit, notice } = reading.value;
+    if (form.highText !== undefined) {
+      const choices = [`${form.lowText} ${form.rest}`, `${form.highText} ${form.rest}`];
+      return problem('not-a-value', 'One value is expected here, not a range', form.numbersRange, choices);
+    }
+    return succeed(withNotice({ dimension, value: low, unit, gauge: form.gauge }, notice));
+  });
 }
 
 /** Reads `LOW .. HIGH UNIT` of a dimension; a single value reads as a range of no width. */
@@ -79,17 +77,28 @@ export function readRange(
   dimension: Dimension,
   example?: string,
 ): Outcome<ReadResult<QuantityRange>, ReadProblem> {
-  return readPlain(text, (plain) => readBoth(plain, dimension, example));
+  return orWithoutSlip(text, (plain) => {
+    const reading = readForm(plain, dimension, example);
+    if (!reading.ok) return reading;
+    const { form, low, high, unit, notice } = reading.value;
+    const { lowText, highText = lowText, rest, numbersRange, gauge } = form;
+    if (low > high) {
+      const sentence = `The range runs from ${lowText} down to ${highText}`;
+      return problem('reversed', sentence, numbersRange, [`${highText} .. ${lowText} ${rest}`]);
+    }
+    return succeed(withNotice({ dimension, low, high, unit, gauge }, notice));
+  });
 }
 
 /** Reads a text; where that fails for one of the usual slips, says so and suggests the text without it. */
-function readPlain<Value>(
+function orWithoutSlip<Value>(
   text: string,
   read: (text: string) => Outcome<Value, ReadProblem>,
 ): Outcome<Value, ReadProblem> {
   const outcome = read(text);
-  if (outcome.ok || (outcome.problem.kind !== 'no-number' && outcome.problem.kind !== 'unknown-unit')) return outcome;
-  const slip = text.length > LONGEST_TEXT ? undefined : slipIn(text);
+  if (outcome.ok || text.length > LONGEST_VALUE) return outcome;
+  if (outcome.problem.kind !== 'no-number' && outcome.problem.kind !== 'unknown-unit') return outcome;
+  const slip = slipIn(text);
   const suggestions = (slip?.mended ?? []).flatMap((mended) => {
     const again = read(mended);
     return again.ok ? [mended.trim()] : again.problem.suggestions;
@@ -98,138 +107,67 @@ function readPlain<Value>(
   return problem('mistyped', `${quote(text)} ${slip.words}`, textRange(0, text.length), suggestions);
 }
 
-function readOne(
-  text: string,
-  dimension: Dimension,
-  example: string | undefined,
-): Outcome<ReadResult<Quantity>, ReadProblem> {
-  const parts = readParts(text, dimension, example);
-  if (!parts.ok) return parts;
-  const { low, lowText, highText, rest, unit, gauge, numbers, notice } = parts.value;
-  if (highText !== undefined) {
-    const sentence = 'One value is expected here, not a range';
-    return problem('not-a-value', sentence, numbers, [`${lowText} ${rest}`, `${highText} ${rest}`]);
-  }
-  return succeed(withNotice({ dimension, value: low, unit, gauge }, notice));
-}
-
-function readBoth(
-  text: string,
-  dimension: Dimension,
-  example: string | undefined,
-): Outcome<ReadResult<QuantityRange>, ReadProblem> {
-  const parts = readParts(text, dimension, example);
-  if (!parts.ok) return parts;
-  const { low, high, lowText, highText = lowText, rest, unit, gauge, numbers, notice } = parts.value;
-  if (low > high) {
-    const sentence = `The range runs from ${lowText} down to ${highText}`;
-    return problem('reversed', sentence, numbers, [`${highText} .. ${lowText} ${rest}`]);
-  }
-  return succeed(withNotice({ dimension, low, high, unit, gauge }, notice));
-}
-
 function withNotice<Value>(value: Value, notice: ReadNotice | undefined): ReadResult<Value> {
   return notice === undefined ? { value } : { value, notice };
 }
 
-function canonical(number: number, unit: Unit): number {
-  return number * unit.factor + unit.offset;
-}
-
-function readParts(text: string, dimension: Dimension, example: string | undefined): Outcome<Parts, ReadProblem> {
-  const info = DIMENSIONS[dimension];
-  const whole = textRange(0, text.length);
-  const match = text.length <= LONGEST_TEXT ? FORM.exec(text) : null;
-  if (match === null) {
-    return problem('no-number', `${quote(text)} is not ${info.words}, such as ${quote(info.example)}`, whole, []);
+function readForm(text: string, dimension: Dimension, example: string | undefined): Outcome<Reading, ReadProblem> {
+  const { words, example: ownExample, least } = DIMENSIONS[dimension];
+  const form = takeApart(text);
+  if (form === undefined) {
+    const sentence = `${quote(text)} is not ${words}, such as ${quote(ownExample)}`;
+    return problem('no-number', sentence, textRange(0, text.length), []);
   }
-  const [, , lowText = '', , highText, , rest = ''] = match;
-  const groupRange = (group: number): TextRange => {
-    const [start, end] = match.indices?.[group] ?? [0, text.length];
-    return textRange(start, end);
-  };
-  const numbers = textRange(groupRange(2).start, groupRange(highText === undefined ? 2 : 4).end);
-  const [low, high] = [Number(lowText), Number(highText ?? lowText)];
-  if (!Number.isFinite(low) || !Number.isFinite(high)) {
-    return problem('not-finite', `The number ${quote(text)} is too large`, numbers, []);
+  if (!Number.isFinite(form.low) || !Number.isFinite(form.high)) {
+    return problem('not-finite', `The number ${quote(text)} is too large`, form.numbersRange, []);
   }
-  const gauge = dimension === 'pressure' ? GAUGE.exec(rest) : null;
-  const symbol = gauge === null ? rest : (gauge[1] ?? '');
-  const written: Written = {
-    numbers: highText === undefined ? lowText : `${lowText} .. ${highText}`,
-    largest: Math.abs(low) > Math.abs(high) ? low : high,
-    symbol,
-    whole,
-    range: textRange(groupRange(6).start, groupRange(6).start + symbol.length),
-  };
-  const found = findUnit(dimension, written, example);
+  const found = findUnit(dimension, form, example);
   if (!found.ok) return found;
   const { unit, notice } = found.value;
-  if (info.least !== undefined && gauge === null && canonical(Math.min(low, high), unit) < info.least) {
-    return problem('below-least', `${quote(text)} is below the least value that ${info.words} can have`, numbers, []);
+  const [low, high] = [canonical(form.low, unit), canonical(form.high, unit)];
+  if (least !== undefined && !form.gauge && Math.min(low, high) < least) {
+    const sentence = `${quote(text)} is below the least value that ${words} can have`;
+    return problem('below-least', sentence, form.numbersRange, []);
   }
-  return succeed({
-    ...{ lowText, highText, rest, numbers, unit, gauge: gauge !== null },
-    low: canonical(low, unit),
-    high: canonical(high, unit),
-    ...(notice === undefined ? {} : { notice }),
-  });
+  return succeed({ form, unit, low, high, ...(notice === undefined ? {} : { notice }) });
 }
 
-/** Numbers and the unit behind them, as typed. */
-interface Written {
-  readonly numbers: string;
-  readonly largest: number;
-  readonly symbol: string;
-  readonly whole: TextRange;
-  /** Where the symbol stands. */
-  readonly range: TextRange;
+interface FoundUnit {
+  readonly unit: Unit;
+  readonly notice?: ReadNotice;
 }
 
-function findUnit(
-  dimension: Dimension,
-  { numbers, largest, symbol, range, whole }: Written,
-  example: string | undefined,
-): Outcome<{ unit: Unit; notice?: ReadNotice }, ReadProblem> {
-  const info = DIMENSIONS[dimension];
-  const unit = unitOf(dimension, symbol);
+function findUnit(dimension: Dimension, form: ValueForm, example: string | undefined): Outcome<FoundUnit, ReadProblem> {
+  const { words, units, example: ownExample } = DIMENSIONS[dimension];
+  const { rest, symbol, symbolRange: range, numbersRange } = form;
+  const numbers = numbersOf(form);
+  const isGaugeOfAnother = form.gauge && dimension !== 'pressure';
+  const unit = isGaugeOfAnother ? undefined : unitOf(dimension, symbol);
   if (unit !== undefined) return succeed({ unit });
-  const symbols = info.units.map((known) => known.symbol).join(', ');
-  if (symbol === '') {
+  const symbols = units.map((known) => known.symbol).join(', ');
+  const largest = Math.abs(form.low) > Math.abs(form.high) ? form.low : form.high;
+  const likely = likelyUnits(largest, dimension, example).map((known) => `${numbers} ${known.symbol}`);
+  if (rest === '') {
     const sentence = `${quote(numbers)} needs a unit: ${symbols}`;
-    return problem('no-unit', sentence, whole, withLikelyUnits(numbers, largest, dimension, example));
+    return problem('no-unit', sentence, numbersRange, likely);
   }
-  if (dimension === 'temperature-difference' && (symbol === 'degC' || symbol === '°C')) {
-    const kelvin = unitOf(dimension, 'K') as Unit;
+  const kelvin = unitOf(dimension, 'K');
+  if (dimension === 'temperature-difference' && kelvin !== undefined && (rest === 'degC' || rest === '°C')) {
     return succeed({ unit: kelvin, notice: { kind: 'difference-in-degrees', range, suggestion: `${numbers} K` } });
   }
   const near = resemblingUnits(symbol, dimension).map((known) => `${numbers} ${known}`);
   const [other] = dimensionsOf(symbol);
-  if (other !== undefined) {
-    const sentence = `${quote(`${numbers} ${symbol}`)} is ${DIMENSIONS[other].words}, and ${info.words} is expected here, such as ${quote(info.example)}`;
-    return problem('wrong-dimension', sentence, range, near);
+  if (other !== undefined && symbol !== '') {
+    const is = `${quote(`${numbers} ${rest}`)} is ${DIMENSIONS[other].words}`;
+    return problem(
+      'wrong-dimension',
+      `${is}, and ${words} is expected here, such as ${quote(ownExample)}`,
+      range,
+      near,
+    );
   }
-  const sentence = `${quote(symbol)} is no unit of ${info.words}; it is written in ${symbols}`;
-  const suggestions = near.length > 0 ? near : withLikelyUnits(numbers, largest, dimension, example);
-  return problem('unknown-unit', sentence, range, suggestions);
-}
-
-function withLikelyUnits(
-  numbers: string,
-  largest: number,
-  dimension: Dimension,
-  example: string | undefined,
-): readonly string[] {
-  const { example: anyExample } = DIMENSIONS[dimension];
-  const [own, usual] = [example ?? anyExample, anyExample].map((text) => {
-    const [, , low = '', , high = low, , symbol = ''] = FORM.exec(text) ?? [];
-    const unit = unitOf(dimension, symbol.replace(GAUGE, '$1'));
-    return unit === undefined ? undefined : { unit, value: canonical(Number(high), unit) };
-  });
-  const compareWith = own ?? usual;
-  if (compareWith === undefined) return [];
-  const units = likelyUnits(largest, dimension, compareWith).slice(0, MOST_SUGGESTIONS);
-  return units.map(({ symbol }) => `${numbers} ${symbol}`);
+  const sentence = `${quote(rest)} is no unit of ${words}; it is written in ${symbols}`;
+  return problem('unknown-unit', sentence, range, near.length > 0 ? near : likely);
 }
 
 function quote(text: string): string {
