@@ -1,5 +1,7 @@
 /** Lists the rules: one file under server/src/rules is one rule. */
 import { readdir } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
 
 const project = new URL('../../', import.meta.url);
 const NOT_A_RULE = new Set(['rule.ts', 'rule-names.ts']);
@@ -23,4 +25,43 @@ export async function generateRegistry() {
     '',
   ].join('\n');
   return new Map([['server/src/rules/registry.generated.ts', content]]);
+}
+
+/**
+ * The page of every rule and the table of all, in server/pages, as the rules themselves tell them.
+ * @returns {Promise<Map<string, string>>} pages by their path from the project's root
+ */
+export async function generateRulePages() {
+  const { RULES, RULE_GROUPS, rulePage } = await bundled();
+  const pages = new Map(RULES.map((rule) => [`server/pages/rules/${rule.name}.md`, rulePage(rule)]));
+  const rows = RULE_GROUPS.flatMap((group) =>
+    RULES.filter((rule) => rule.group === group).map(
+      ({ name, severity, title, fixes }) =>
+        `| [${name}](rules/${name}.md) | ${group} | ${severity} | ${title} | ${fixes.join(', ') || '—'} |`,
+    ),
+  );
+  const heading = '| rule | group | severity | reports | fixes |\n| --- | --- | --- | --- | --- |';
+  pages.set('server/pages/rules.md', `# The rules\n\n${heading}\n${rows.join('\n')}\n`);
+  return pages;
+}
+
+/** The rules as they are in the sources: bundled in memory and loaded from there. */
+async function bundled() {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: [
+        "export { RULES } from './server/src/rules/registry.generated.ts';",
+        "export { RULE_GROUPS } from './server/src/rules/rule.ts';",
+        "export { rulePage } from './server/src/features/explain.ts';",
+      ].join('\n'),
+      resolveDir: fileURLToPath(project),
+    },
+    bundle: true,
+    write: false,
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    logLevel: 'error',
+  });
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
 }
