@@ -2,10 +2,9 @@
 export const inHostFacts = [
   'a finding carries source, severity, rule name and a link to the page of its rule',
   'the page of a rule is a Markdown file that cannot be changed, and an unknown rule has none',
-  'a hover on a space shows numbers with units',
+  'a hover on a point shows its highest dew point',
   'the quick fix of a finding removes it',
-  'fix all makes every safe edit at once, and then has nothing left to do',
-  'a kit changed on disk refreshes the findings of the sites that use it',
+  'a kit changed on disk changes what is offered to the sites that use it',
   'the server finds the files of the workspace, and reads none outside it',
   'after a restart of the server the findings are back',
 ] as const;

@@ -12,6 +12,7 @@ import {
   noFindingOf,
   open,
   rewrite,
+  until,
   workspaceFile,
 } from './in-host-editor.ts';
 import { type InHostFact, type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
@@ -33,56 +34,43 @@ export async function run(): Promise<void> {
 const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
   async 'a finding carries source, severity, rule name and a link to the page of its rule'() {
     const site = await open(siteFile);
-    const { source, severity, code, range } = await findingOf(site, 'difference-in-degrees');
+    const { source, severity, code, range } = await findingOf(site, 'air-temperature-missing');
     equal(source, 'dewright');
-    equal(severity, vscode.DiagnosticSeverity.Warning);
-    equal(typeof code === 'object' && code.target.toString(), 'dewright-rule:/difference-in-degrees.md');
-    equal(site.getText(range), '8 degC');
+    equal(severity, vscode.DiagnosticSeverity.Error);
+    equal(typeof code === 'object' && code.target.toString(), 'dewright-rule:/air-temperature-missing.md');
+    equal(site.getText(range), 'relative-humidity');
   },
 
   async 'the page of a rule is a Markdown file that cannot be changed, and an unknown rule has none'() {
-    const page = vscode.Uri.parse('dewright-rule:/difference-in-degrees.md');
+    const page = vscode.Uri.parse('dewright-rule:/air-temperature-missing.md');
     const shown = await vscode.workspace.openTextDocument(page);
     equal(shown.languageId, 'markdown');
-    matches(shown.getText(), /difference-in-degrees/);
+    matches(shown.getText(), /air-temperature-missing/);
     equal(vscode.workspace.fs.isWritableFileSystem(page.scheme), false);
     equal(await exists(page), true);
     equal(await exists(vscode.Uri.parse('dewright-rule:/no-such-rule.md')), false);
   },
 
-  async 'a hover on a space shows numbers with units'() {
-    matches(await hoverText(await open(siteFile), 'temperature: 55'), /\d °C/);
+  async 'a hover on a point shows its highest dew point'() {
+    matches(await hoverText(await open(siteFile), 'K2-MT-101'), /Highest dew point: \*\*74\.9 °C\*\*/);
   },
 
   async 'the quick fix of a finding removes it'() {
     const site = await open(siteFile);
-    const { range } = await findingOf(site, 'difference-in-degrees');
-    const [fix] = await codeActions(site, range, 'quickfix');
-    await apply(fix);
-    matches(site.getText(), /rise: 8 K,/);
-    await noFindingOf(site, 'difference-in-degrees');
+    const { range } = await findingOf(site, 'air-temperature-missing');
+    const fixes = await codeActions(site, range, 'quickfix');
+    await apply(fixes.find(({ title }) => title.startsWith('Report dew point instead')));
+    await noFindingOf(site, 'air-temperature-missing');
   },
 
-  async 'fix all makes every safe edit at once, and then has nothing left to do'() {
+  async 'a kit changed on disk changes what is offered to the sites that use it'() {
     const site = await open(siteFile);
-    await findingOf(site, 'difference-in-degrees');
-    const whole = new vscode.Range(0, 0, site.lineCount, 0);
-    const all = await codeActions(site, whole, 'source.fixAll.dewright');
-    equal(all.length, 1);
-    await apply(all[0]);
-    matches(site.getText(), /rise: 8 K,/);
-    await noFindingOf(site, 'difference-in-degrees');
-    equal(await codeActions(site, whole, 'source.fixAll.dewright'), []);
-  },
-
-  async 'a kit changed on disk refreshes the findings of the sites that use it'() {
-    const site = await open(siteFile);
-    await noFindingOf(site, 'reference-unknown');
-    await rewrite(kitFile, (kit) => kit.replace('hp-heated:', 'hp-renamed:'));
-    const { range } = await findingOf(site, 'reference-unknown');
-    equal(site.getText(range), 'hp-heated');
-    await rewrite(kitFile, (kit) => kit.replace('hp-renamed:', 'hp-heated:'));
-    await noFindingOf(site, 'reference-unknown');
+    const { range } = await findingOf(site, 'air-temperature-missing');
+    const offered = async () => (await codeActions(site, range, 'quickfix')).map(({ title }) => title).join('\n');
+    matches(await offered(), /model tp-slim/);
+    await rewrite(kitFile, (kit) => kit.replace('tp-slim:', 'tp-other:'));
+    await until('a fix with the new model', async () => /model tp-other/.test(await offered()) || undefined);
+    await rewrite(kitFile, (kit) => kit.replace('tp-other:', 'tp-slim:'));
   },
 
   async 'the server finds the files of the workspace, and reads none outside it'() {
@@ -98,8 +86,8 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
 
   async 'after a restart of the server the findings are back'() {
     const site = await open(siteFile);
-    await findingOf(site, 'difference-in-degrees');
+    await findingOf(site, 'air-temperature-missing');
     await vscode.commands.executeCommand('dewright.restart');
-    await findingOf(site, 'difference-in-degrees');
+    await findingOf(site, 'air-temperature-missing');
   },
 };

@@ -15,6 +15,6 @@ describeInEditor('in a folder that the user does not trust', () => {
     await openWorkbench(page, session.server, session.folder, 'fennmoor.dewsite.yaml');
     await page.locator('.statusbar-item', { hasText: 'Restricted Mode' }).waitFor();
     const rules = async () => (await problems(page)).map((problem) => problem.code);
-    await expect.poll(rules, { timeout: 20_000 }).toContain('difference-in-degrees');
+    await expect.poll(rules, { timeout: 20_000 }).toContain('air-temperature-missing');
   });
 });

@@ -58,10 +58,17 @@ async function problemIn(row: Locator): Promise<Problem> {
   };
 }
 
-/** The quick-fix menu at a place. */
-export async function quickFixes(page: Page, place: Place): Promise<Locator> {
+/** Takes a fix that is offered at a place, by keyboard. */
+export async function takeQuickFix(page: Page, place: Place, title: string): Promise<void> {
   await goTo(page, place);
-  return pressUntilVisible(page, ['Control+.'], page.locator('.action-widget'));
+  const rows = page.locator('.action-widget .monaco-list-row.action');
+  await pressUntilVisible(page, ['Control+.'], rows.first());
+  const chosen = page.locator('.action-widget .monaco-list-row.focused', { hasText: title });
+  for (let left = await rows.count(); left > 0 && !(await chosen.isVisible()); left--) {
+    await page.keyboard.press('ArrowDown');
+  }
+  await chosen.waitFor();
+  await page.keyboard.press('Enter');
 }
 
 /** The hover at a place. Its parts arrive one by one, so wait for the text that is expected in it. */
