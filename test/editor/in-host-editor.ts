@@ -61,9 +61,12 @@ export async function apply(action: vscode.CodeAction | undefined): Promise<void
 }
 
 export async function rewrite(path: string, change: (text: string) => string): Promise<void> {
-  const uri = workspaceFile(path);
-  const before = new TextDecoder().decode(await vscode.workspace.fs.readFile(uri));
-  await vscode.workspace.fs.writeFile(uri, new TextEncoder().encode(change(before)));
+  const before = await vscode.workspace.fs.readFile(workspaceFile(path));
+  await write(path, change(new TextDecoder().decode(before)));
+}
+
+export async function write(path: string, text: string): Promise<void> {
+  await vscode.workspace.fs.writeFile(workspaceFile(path), new TextEncoder().encode(text));
 }
 
 export async function exists(uri: vscode.Uri): Promise<boolean> {

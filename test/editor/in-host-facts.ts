@@ -5,7 +5,8 @@ export const inHostFacts = [
   'a hover on a point shows its highest dew point',
   'the quick fix of a finding removes it',
   'a kit changed on disk changes what is offered to the sites that use it',
-  'the server finds the files of the workspace, and reads none outside it',
+  'the server finds the files of the workspace without what git ignores',
+  'the server reads files of the workspace, and none outside it',
   'after a restart of the server the findings are back',
 ] as const;
 

@@ -1,6 +1,7 @@
 /** Runs inside the extension host with the editor's real API; bundled for it by the test outside. */
 import * as vscode from 'vscode';
-import { findFiles, readFile } from '../../client/src/files.ts';
+import { findFiles } from '../../client/src/files.ts';
+import { readFile } from '../../client/src/read-file.ts';
 import {
   apply,
   codeActions,
@@ -14,6 +15,7 @@ import {
   rewrite,
   until,
   workspaceFile,
+  write,
 } from './in-host-editor.ts';
 import { type InHostFact, type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
 
@@ -73,10 +75,17 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
     await rewrite(kitFile, (kit) => kit.replace('tp-other:', 'tp-slim:'));
   },
 
-  async 'the server finds the files of the workspace, and reads none outside it'() {
+  async 'the server finds the files of the workspace without what git ignores'() {
+    await write('.gitignore', 'old/');
+    await write('old/copy.dewsite.yaml', 'dewright: 1');
     const here = workspaceFile('.').toString();
     const found = (await findFiles()).map((uri) => uri.replace(here, ''));
     equal(found.sort(), ['/fennmoor.dewsite.yaml', '/kits/fennmoor.dewkit.yaml']);
+    await vscode.workspace.fs.delete(workspaceFile('old'), { recursive: true });
+  },
+
+  async 'the server reads files of the workspace, and none outside it'() {
+    const here = workspaceFile('.').toString();
     matches((await readFile(`${here}/kits/fennmoor.dewkit.yaml`)) ?? '', /hp-heated/);
     equal(await readFile(`${here}/kits/missing.dewkit.yaml`), null);
     equal(await readFile(`${here}/kits`), null);

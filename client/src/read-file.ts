@@ -1,0 +1,34 @@
+/** Reads files for the server, and none that are not its business. */
+import { FileType, Uri, workspace } from 'vscode';
+import { languages } from './client-options.ts';
+
+const mostBytes = 20 * 1024 * 1024;
+
+/** The text of a file, or null where it is missing, too large, or out of bounds. */
+export async function readFile(requested: string): Promise<string | null> {
+  const uri = Uri.joinPath(Uri.parse(requested), '.'); // resolves any `..`, which the check below would not see through
+  if (!mayBeRead(uri)) return null;
+  try {
+    const { type, size } = await workspace.fs.stat(uri);
+    if ((type & FileType.File) === 0 || size > mostBytes) return null;
+    return new TextDecoder().decode(await workspace.fs.readFile(uri));
+  } catch {
+    return null;
+  }
+}
+
+/** Inside a workspace folder, or below the folder of an open site, kit or visit file: opened alone, it finds its kits. */
+function mayBeRead(uri: Uri): boolean {
+  if (workspace.getWorkspaceFolder(uri) !== undefined) return true;
+  return workspace.textDocuments.some(
+    (document) =>
+      languages.includes(document.languageId) && pathInside(Uri.joinPath(document.uri, '..'), uri) !== undefined,
+  );
+}
+
+/** The path of a file from a folder that it is in or below. */
+export function pathInside(folder: Uri, file: Uri): string | undefined {
+  if (folder.scheme !== file.scheme || folder.authority !== file.authority) return undefined;
+  const start = folder.path.endsWith('/') ? folder.path : `${folder.path}/`;
+  return file.path.startsWith(start) ? file.path.slice(start.length) : undefined;
+}
