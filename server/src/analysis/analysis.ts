@@ -30,8 +30,9 @@ export interface WorkspaceFacts extends Surroundings {
   usedModels(kit: string): ReadonlySet<string> | undefined;
 }
 
-export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts): Analysis {
-  const { content, raw, severities } = findIn(parsed, workspace);
+/** @param before an earlier analysis of the file; the result is the same without it, only later */
+export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts, before?: Analysis): Analysis {
+  const { content, raw, severities } = findIn(parsed, workspace, before);
   const placeOf: PlaceFinder = (file, origin) =>
     file === parsed.file ? parsed.rangeOf(origin) : workspace.parsed(file)?.rangeOf(origin);
   const settled = (found: readonly RawFinding[]): Finding[] =>
@@ -59,11 +60,12 @@ interface Found {
 
 const AS_THE_RULE_SAYS = (): undefined => undefined;
 
-function findIn(parsed: ParsedFile, workspace: WorkspaceFacts): Found {
+function findIn(parsed: ParsedFile, workspace: WorkspaceFacts, before: Analysis | undefined): Found {
   const { kind, model, file } = parsed;
   const view = { kind, problems: model.problems };
   if (kind === 'site') {
-    const site = evaluateSite(parsed, workspace);
+    const known = before?.content.kind === 'site' ? before.content.site : undefined;
+    const site = evaluateSite(parsed, workspace, known);
     const { ruleSeverities } = site.settings;
     return {
       content: { kind, site },

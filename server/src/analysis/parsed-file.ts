@@ -1,11 +1,12 @@
 /** One version of one file: its text, tree and model. Immutable. */
-import { type LineIndex, lineIndexOf } from '../base/line-index.ts';
+import type { LineIndex } from '../base/line-index.ts';
+import { remembered } from '../base/remembered.ts';
 import type { TextRange } from '../base/text-range.ts';
-import { type FileModel, joinParts, readPart } from '../model/read-file.ts';
+import { type FileModel, joinParts, type ReadPart, readPart } from '../model/read-file.ts';
 import { ENTRY_KEYS, type FileKind } from '../model/schema.ts';
-import { foreignAnchorsOf, TreeWalker } from '../syntax/cursor.ts';
-import type { Origin, Part, SyntaxTree } from '../syntax/nodes.ts';
-import { parseFile } from '../syntax/parse-file.ts';
+import { type ForeignAnchors, foreignAnchorsOf, TreeWalker } from '../syntax/cursor.ts';
+import type { Origin, Part, SyntaxNode, SyntaxTree } from '../syntax/nodes.ts';
+import { linesOfTree, parseFile } from '../syntax/parse-file.ts';
 
 export interface ParsedFile {
   /** Its URI. */
@@ -20,13 +21,13 @@ export interface ParsedFile {
   rangeOf(origin: Origin): TextRange;
 }
 
-export function parseSource(file: string, kind: FileKind, text: string): ParsedFile {
-  const tree = parseFile(text, ENTRY_KEYS[kind]);
+/** @param before an earlier version of the file, whose unchanged parts are kept */
+export function parseSource(file: string, kind: FileKind, text: string, before?: ParsedFile): ParsedFile {
+  const tree = parseFile(text, ENTRY_KEYS[kind], before?.tree);
   const foreign = foreignAnchorsOf(tree);
-  const parts = tree.parts.map(({ part }) => readPart(kind, part, foreign));
+  const parts = tree.parts.map(({ part }) => readOnce(kind, part, foreign));
   const model = joinParts(kind, tree, parts, foreign);
   const offsets = new Map<Part, number>(tree.parts.map(({ part, offset }) => [part, offset]));
-  let lines: LineIndex | undefined;
   return {
     file,
     kind,
@@ -34,13 +35,42 @@ export function parseSource(file: string, kind: FileKind, text: string): ParsedF
     tree,
     walker: new TreeWalker(foreign),
     model,
-    get lines() {
-      lines ??= lineIndexOf(text);
-      return lines;
-    },
+    lines: linesOfTree(tree),
     rangeOf({ part, start, end }) {
       const offset = offsets.get(part) ?? 0;
       return { start: offset + start, end: offset + end };
     },
   };
+}
+
+interface Reading {
+  readonly foreign: readonly (SyntaxNode | undefined)[];
+  readonly read: ReadPart;
+}
+
+const readingsOf = remembered((_part: Part): Reading[] => []);
+
+/** A part that stands as it did, and whose foreign anchors do, reads as it did. */
+function readOnce(kind: FileKind, part: Part, anchors: ForeignAnchors): ReadPart {
+  const foreign = foreignNodes(part, anchors, new Set());
+  const readings = readingsOf(part);
+  const known = readings[0];
+  if (known !== undefined && sameItems(known.foreign, foreign)) return known.read;
+  const read = readPart(kind, part, anchors);
+  readings[0] = { foreign, read };
+  return read;
+}
+
+/** What the foreign aliases of a part stand for, and what those in turn need from other parts. */
+function foreignNodes(part: Part, anchors: ForeignAnchors, seen: Set<Part>): readonly (SyntaxNode | undefined)[] {
+  if (part.foreignAliases.length === 0 || seen.has(part)) return [];
+  seen.add(part);
+  return part.foreignAliases.flatMap(({ name }) => {
+    const target = anchors.get(part)?.get(name);
+    return target === undefined ? [undefined] : [target.node, ...foreignNodes(target.part, anchors, seen)];
+  });
+}
+
+function sameItems(one: readonly unknown[], other: readonly unknown[]): boolean {
+  return one.length === other.length && one.every((item, index) => item === other[index]);
 }

@@ -1,12 +1,14 @@
 /** The evaluation of one site with its kits: spaces, points, and the raw findings of every rule. */
+
+import { remembered } from '../base/remembered.ts';
 import type { OtherPoint } from '../evaluate/air-temperature.ts';
 import { catalogueOf, type LoadedKit, type ModelCatalogue } from '../evaluate/models.ts';
-import { evaluatePoint, type PointEvaluation } from '../evaluate/point.ts';
+import { evaluatePoint, type PointEvaluation, type PointInputs } from '../evaluate/point.ts';
 import { type SiteSettings, siteSettings } from '../evaluate/site-settings.ts';
 import { evaluateSpace, type SpaceEvaluation } from '../evaluate/space.ts';
 import { kitModelOf, type SiteModel, siteModelOf } from '../model/file-models.ts';
 import type { Point } from '../model/model-types.generated.ts';
-import type { Entry } from '../model/read-file.ts';
+import type { Entry, FileModel } from '../model/read-file.ts';
 import { fileKindOf } from '../model/schema.ts';
 import type { KitReference, SiteView, TagPlace } from '../rules/rule.ts';
 import { baseName, relativeName, resolveFile } from './file-location.ts';
@@ -26,26 +28,52 @@ export interface SiteEvaluation {
   readonly settings: SiteSettings;
   readonly catalogue: ModelCatalogue;
   readonly kits: readonly KitReference[];
+  /** The models of the kits that the catalogue was joined from. */
+  readonly kitFiles: readonly FileModel[];
   readonly spaces: ReadonlyMap<string, SpaceEvaluation>;
   readonly points: ReadonlyMap<string, PointEvaluation>;
 }
 
-export function evaluateSite(parsed: ParsedFile, surroundings: Surroundings): SiteEvaluation {
+/** @param before an earlier evaluation: what depends on nothing that has changed is taken from it */
+export function evaluateSite(
+  parsed: ParsedFile,
+  surroundings: Surroundings,
+  before: SiteEvaluation | undefined,
+): SiteEvaluation {
   const model = siteModelOf(parsed.model);
-  const settings = siteSettings(model.header?.value);
-  const { kits, catalogue } = kitsOf(parsed.file, model, surroundings);
+  const settings =
+    before?.model.header === model.header && before !== undefined ? before.settings : siteSettings(model.header);
+  const { kits, kitFiles, catalogue } = kitsOf(parsed.file, model, surroundings, before);
   const spaces = new Map<string, SpaceEvaluation>();
   for (const [id, entry] of model.spaces) {
-    if (entry.located !== undefined && !entry.broken)
-      spaces.set(id, evaluateSpace(id, entry.keyOrigin, entry.located, settings));
+    if (entry.located === undefined || entry.broken) continue;
+    const known = before?.spaces.get(id);
+    const same = known?.located === entry.located && known.settings === settings;
+    spaces.set(id, same ? known : evaluateSpace(id, entry.keyOrigin, entry.located, settings));
   }
   const points = new Map<string, PointEvaluation>();
   for (const [tag, entry] of model.points) {
     const space = spaces.get(entry.located?.value.space?.value ?? '');
     const otherPoints = otherPointsOf(entry, model, spaces);
-    points.set(tag, evaluatePoint({ tag, entry, settings, space, catalogue, otherPoints }));
+    const inputs = { tag, entry, settings, space, catalogue, otherPoints };
+    const known = before?.points.get(tag);
+    points.set(tag, known !== undefined && sameInputs(known, inputs) ? known : evaluatePoint(inputs));
   }
-  return { file: parsed.file, model, settings, catalogue, kits, spaces, points };
+  return { file: parsed.file, model, settings, catalogue, kits, kitFiles, spaces, points };
+}
+
+function sameInputs(one: PointInputs, other: PointInputs): boolean {
+  return (
+    one.entry === other.entry &&
+    one.settings === other.settings &&
+    one.space === other.space &&
+    one.catalogue === other.catalogue &&
+    one.otherPoints.size === other.otherPoints.size &&
+    [...one.otherPoints].every(([tag, point]) => {
+      const now = other.otherPoints.get(tag);
+      return now !== undefined && now.entry === point.entry && now.space === point.space;
+    })
+  );
 }
 
 /** The site with every rule run over it. */
@@ -65,36 +93,45 @@ export function findInSite(
     points: [...site.points.values()],
     placesOfTag: surroundings.placesOfTag,
   };
-  const readable = view.points.filter(({ entry }) => !entry.broken);
   return [
     ...runRules('file', { kind: 'site', problems: parsed.model.problems }, subject),
     ...runRules('site', view, subject),
-    ...view.spaces.flatMap((space) => runRules('space', space, space.id)),
-    ...readable.flatMap((point) => runRules('point', point, point.tag)),
+    ...view.spaces.flatMap(findInSpace),
+    ...view.points.flatMap((point) => (point.entry.broken ? [] : findInPoint(point))),
   ];
 }
 
-function kitsOf(
-  file: string,
-  model: SiteModel,
-  surroundings: Surroundings,
-): { kits: readonly KitReference[]; catalogue: ModelCatalogue } {
+/** What the rules find in a space or a point follows from its evaluation alone, and is found once. */
+const findInSpace = remembered((space: SpaceEvaluation) => runRules('space', space, space.id));
+const findInPoint = remembered((point: PointEvaluation) => runRules('point', point, point.tag));
+
+interface Kits {
+  readonly kits: readonly KitReference[];
+  readonly kitFiles: readonly FileModel[];
+  readonly catalogue: ModelCatalogue;
+}
+
+function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, before: SiteEvaluation | undefined): Kits {
   const loaded: LoadedKit[] = [];
-  let complete = true;
+  const kitFiles: FileModel[] = [];
+  let complete = model.header !== undefined;
+  const others = surroundings.kitFiles.map((kit) => relativeName(file, kit));
   const kits = (model.header?.value.kits?.value ?? []).map((named): KitReference => {
     const uri = resolveFile(file, named.value);
-    const others = surroundings.kitFiles.map((kit) => relativeName(file, kit));
-    if (fileKindOf(named.value) !== 'kit') {
+    const kit = fileKindOf(named.value) === 'kit' ? surroundings.parsed(uri) : undefined;
+    if (kit === undefined) {
       complete = false;
-      return { named, file: uri, state: 'not-a-kit-name', others };
+      return { named, file: uri, state: fileKindOf(named.value) === 'kit' ? 'missing' : 'not-a-kit-name', others };
     }
-    const kit = surroundings.parsed(uri);
-    if (kit === undefined) complete = false;
-    else loaded.push({ file: uri, kit: kitModelOf(kit.model) });
-    return { named, file: uri, state: kit === undefined ? 'missing' : 'loaded', others };
+    loaded.push({ file: uri, kit: kitModelOf(kit.model) });
+    kitFiles.push(kit.model);
+    return { named, file: uri, state: 'loaded', others };
   });
-  const headerUnread = model.header === undefined;
-  return { kits, catalogue: catalogueOf(loaded, complete && !headerUnread) };
+  const same =
+    before?.catalogue.complete === complete &&
+    before.kitFiles.length === kitFiles.length &&
+    before.kitFiles.every((kit, index) => kit === kitFiles[index]);
+  return { kits, kitFiles, catalogue: same ? before.catalogue : catalogueOf(loaded, complete) };
 }
 
 function otherPointsOf(

@@ -1,4 +1,5 @@
 /** The three kinds of file as typed models. */
+import { remembered } from '../base/remembered.ts';
 import type { Located } from './located.ts';
 import type {
   HumidityProbeModel,
@@ -44,30 +45,34 @@ export interface VisitModel {
 
 const NO_ENTRIES: ReadonlyMap<string, Entry<never>> = new Map();
 
-export function siteModelOf(file: FileModel): SiteModel {
-  return { header: top(file, 'site'), spaces: entries(file, 'spaces'), points: entries(file, 'points') };
-}
+export const siteModelOf = remembered(
+  (file: FileModel): SiteModel => ({
+    header: top(file, 'site'),
+    spaces: entries(file, 'spaces'),
+    points: entries(file, 'points'),
+  }),
+);
 
-export function kitModelOf(file: FileModel): KitModel {
-  return {
+export const kitModelOf = remembered(
+  (file: FileModel): KitModel => ({
     header: top(file, 'kit'),
     humidityProbes: entries(file, 'humidity-probes'),
     temperatureProbes: entries(file, 'temperature-probes'),
     transmitters: entries(file, 'transmitters'),
     receivers: entries(file, 'receivers'),
-  };
-}
+  }),
+);
 
-export function visitModelOf(file: FileModel): VisitModel {
-  return {
+export const visitModelOf = remembered(
+  (file: FileModel): VisitModel => ({
     header: top(file, 'visit'),
     steps: entries(file, 'steps'),
     readings: top<readonly Located<Reading>[]>(file, 'readings')?.value ?? [],
     settings: top<readonly Located<Setting>[]>(file, 'settings')?.value ?? [],
     log: top(file, 'log'),
     logColumns: top(file, 'log-columns'),
-  };
-}
+  }),
+);
 
 /** The lowering follows the schema that the type was generated from, so that the two agree. */
 function top<Value>(file: FileModel, key: string): Located<Value> | undefined {

@@ -135,13 +135,11 @@ function syntaxProblems(part: Part, walker: TreeWalker): ModelProblem[] {
     subject,
     ...(related === undefined ? {} : { related: { sentence: 'It is first given here', origin: { part, ...related } } }),
   }));
-  for (const name of part.foreignAliases) {
-    const start = part.text.search(new RegExp(`\\*${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![^\\s,\\]}])`));
-    const place = { part, start: Math.max(0, start), end: Math.max(0, start) + name.length + 1 };
-    const known = walker.at(part, { kind: 'alias', name, start: place.start, end: place.end });
-    if (known !== undefined) continue;
-    const sentence = `The alias “*${name}” has no anchor “&${name}” above it`;
-    problems.push({ rule: 'yaml-syntax', origin: place, sentence, suggestions: [], subject });
+  for (const alias of part.foreignAliases) {
+    if (walker.at(part, alias) !== undefined) continue;
+    const origin = { part, start: alias.start, end: alias.end };
+    const sentence = `The alias “*${alias.name}” has no anchor “&${alias.name}” above it`;
+    problems.push({ rule: 'yaml-syntax', origin, sentence, suggestions: [], subject });
   }
   return problems;
 }

@@ -1,10 +1,12 @@
 /** Walking a tree across aliases and merge keys, with places that a reader understands. */
 import type { AliasNode, MapNode, Origin, Part, ScalarNode, SyntaxNode, SyntaxTree } from './nodes.ts';
 
+type ContentNode = Exclude<SyntaxNode, AliasNode>;
+
 /** A node seen from somewhere. `via` is the alias through which it is seen: findings point there. */
 export interface Cursor {
   readonly part: Part;
-  readonly node: Exclude<SyntaxNode, AliasNode>;
+  readonly node: ContentNode;
   readonly via?: Origin;
 }
 
@@ -16,13 +18,11 @@ export interface PairCursor {
 
 interface AnchorTarget {
   readonly part: Part;
-  readonly node: SyntaxNode;
+  readonly node: ContentNode;
 }
 
 /** For each part, what the aliases stand for whose anchors lie in earlier parts. */
 export type ForeignAnchors = ReadonlyMap<Part, ReadonlyMap<string, AnchorTarget>>;
-
-const NONE: ReadonlyMap<string, AnchorTarget> = new Map();
 
 export function foreignAnchorsOf(tree: SyntaxTree): ForeignAnchors {
   const known = new Map<string, AnchorTarget>();
@@ -30,7 +30,7 @@ export function foreignAnchorsOf(tree: SyntaxTree): ForeignAnchors {
   for (const { part } of tree.parts) {
     if (part.foreignAliases.length > 0) {
       const found = new Map<string, AnchorTarget>();
-      for (const name of part.foreignAliases) {
+      for (const { name } of part.foreignAliases) {
         const target = known.get(name);
         if (target !== undefined) found.set(name, target);
       }
@@ -55,38 +55,17 @@ export class TreeWalker {
 
   /** The node itself, or what an alias stands for; undefined where its anchor is not there. */
   at(part: Part, node: SyntaxNode, via?: Origin): Cursor | undefined {
-    let place = { part, node };
-    let seenThrough = via;
-    for (let steps = 0; place.node.kind === 'alias'; steps++) {
-      const alias = place.node;
-      const target = this.#target(place.part, alias.name);
-      if (target === undefined || steps > 100) return undefined;
-      seenThrough ??= { part: place.part, start: alias.start, end: alias.end };
-      place = target;
-    }
-    const cursor = { part: place.part, node: place.node };
-    return seenThrough === undefined ? cursor : { ...cursor, via: seenThrough };
+    if (node.kind !== 'alias') return via === undefined ? { part, node } : { part, node, via };
+    const target = node.target === undefined ? this.foreign.get(part)?.get(node.name) : { part, node: node.target };
+    if (target === undefined) return undefined;
+    return { ...target, via: via ?? { part, start: node.start, end: node.end } };
   }
 
-  /** The pairs of a map with what its merge keys bring in; the map's own keys win. */
+  /** The pairs of a map with what its merge keys bring in; the map's own keys win, then those merged first. */
   pairs(map: Cursor): readonly PairCursor[] {
-    if (map.node.kind !== 'map') return [];
-    const own: PairCursor[] = [];
-    const merged: PairCursor[] = [];
-    for (const { key, value } of map.node.pairs) {
-      const cursor = this.at(map.part, value, map.via);
-      if (cursor === undefined) continue;
-      if (key.text === '<<') merged.push(...this.#mergedPairs(cursor));
-      else own.push({ key, keyOrigin: originOf({ ...map, node: key }), value: cursor });
-    }
-    if (merged.length === 0) return own;
-    const names = new Set(own.map((pair) => pair.key.text));
-    for (const pair of merged) {
-      if (names.has(pair.key.text)) continue;
-      names.add(pair.key.text);
-      own.push(pair);
-    }
-    return own;
+    const found = new Map<string, PairCursor>();
+    this.#collectPairs(map, found, new Set());
+    return [...found.values()];
   }
 
   items(list: Cursor): readonly Cursor[] {
@@ -94,16 +73,26 @@ export class TreeWalker {
     return list.node.items.flatMap((item) => this.at(list.part, item, list.via) ?? []);
   }
 
-  #mergedPairs(source: Cursor): readonly PairCursor[] {
-    if (source.node.kind === 'list') return this.items(source).flatMap((item) => this.#mergedPairs(item));
-    return this.pairs(source);
+  /** @param seen maps that were merged already: once more they add nothing, however often aliases name them */
+  #collectPairs(map: Cursor, found: Map<string, PairCursor>, seen: Set<ContentNode>): void {
+    if (map.node.kind !== 'map' || seen.has(map.node)) return;
+    seen.add(map.node);
+    const merged: Cursor[] = [];
+    for (const { key, value } of map.node.pairs) {
+      const cursor = this.at(map.part, value, map.via);
+      if (cursor === undefined) continue;
+      if (isMergeKey(key)) merged.push(...(cursor.node.kind === 'list' ? this.items(cursor) : [cursor]));
+      else if (!found.has(key.text)) {
+        found.set(key.text, { key, keyOrigin: originOf({ ...map, node: key }), value: cursor });
+      }
+    }
+    for (const source of merged) this.#collectPairs(source, found, seen);
   }
+}
 
-  #target(part: Part, name: string): AnchorTarget | undefined {
-    const foreign = this.foreign.get(part) ?? NONE;
-    const node = part.anchors.get(name);
-    return foreign.get(name) ?? (node === undefined ? undefined : { part, node });
-  }
+/** In quotes it is a key like any other. */
+function isMergeKey({ text, start, textStart }: ScalarNode): boolean {
+  return text === '<<' && textStart === start;
 }
 
 /** The map that holds one part's single pair, as a cursor. */

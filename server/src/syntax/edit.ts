@@ -3,7 +3,8 @@
  * seen through an alias is left alone: changing the anchor would change more than what was asked.
  */
 import type { Cursor } from './cursor.ts';
-import type { MapNode, PairNode, Part } from './nodes.ts';
+import { columnOf, contentEnd, lineEnd, lineStart, newlineOf } from './lines.ts';
+import type { MapNode, PairNode, Part, ScalarNode } from './nodes.ts';
 
 /** One replacement inside a part. */
 export interface PartEdit {
@@ -13,11 +14,12 @@ export interface PartEdit {
   readonly newText: string;
 }
 
+/** Replaces a scalar, its quotes included; an empty value is filled in. @param newText one line of YAML */
 export function replaceScalar(at: Cursor, newText: string): PartEdit | undefined {
-  if (at.via !== undefined || at.node.kind !== 'scalar') return undefined;
-  const { start, end } = at.node;
-  const needsSpace = start === end && at.part.text[start - 1] === ':';
-  return { part: at.part, start, end, newText: needsSpace ? ` ${newText}` : newText };
+  const { node, part } = at;
+  if (at.via !== undefined || node.kind !== 'scalar') return undefined;
+  if (node.start === node.end) return fillIn(part, node, newText);
+  return { part, start: node.start, end: contentEnd(part, node), newText };
 }
 
 /** Replaces a stretch inside a scalar's text, such as its unit. `from` and `to` count inside the text. */
@@ -29,16 +31,13 @@ export function replaceInScalar(at: Cursor, from: number, to: number, newText: s
 /** Adds `key: value` as the last pair of a map. @param value one line of YAML, flow style where it is a map or list */
 export function appendPair(at: Cursor, key: string, value: string): PartEdit | undefined {
   const pair = value === '' ? `${key}:` : `${key}: ${value}`;
-  if (at.via !== undefined) return undefined;
   const { node, part } = at;
+  if (at.via !== undefined) return undefined;
   if (node.kind === 'scalar' && node.value === null) return replaceScalar(at, `{${pair}}`);
   if (node.kind !== 'map') return undefined;
   const last = node.pairs.at(-1);
   if (node.flow) return appendToFlow(part, node, last, pair);
-  if (last === undefined) return undefined;
-  const indent = ' '.repeat(columnOf(part, last.key.start));
-  const insertAt = lineEnd(part, last.value.end);
-  return { part, start: insertAt, end: insertAt, newText: `${newlineOf(part)}${indent}${pair}` };
+  return last === undefined ? undefined : appendLine(part, last.key.start, last.value.end, pair);
 }
 
 /** Removes a pair with its line, or with its comma. */
@@ -48,21 +47,12 @@ export function removePair(at: Cursor, key: string): PartEdit | undefined {
   const index = node.pairs.findIndex((pair) => pair.key.text === key);
   const pair = node.pairs[index];
   if (pair === undefined) return undefined;
-  if (!node.flow) {
-    const start = part.text.lastIndexOf('\n', pair.key.start - 1) + 1;
-    const end = lineEnd(part, pair.value.end);
-    const withNewline = part.text.startsWith('\r\n', end) ? end + 2 : Math.min(end + 1, part.text.length);
-    return { part, start, end: withNewline, newText: '' };
-  }
-  const next = node.pairs[index + 1];
-  const previous = node.pairs[index - 1];
+  const [previous, next] = [node.pairs[index - 1], node.pairs[index + 1]];
+  const onOwnLine = part.text.slice(lineStart(part, pair.key.start), pair.key.start).trim() === '';
+  if (!node.flow && onOwnLine) return removeLines(part, pair.key.start, pair.value.end);
   if (next !== undefined) return { part, start: pair.key.start, end: next.key.start, newText: '' };
-  return {
-    part,
-    start: previous === undefined ? pair.key.start : previous.value.end,
-    end: pair.value.end,
-    newText: '',
-  };
+  if (previous !== undefined) return { part, start: previous.value.end, end: pair.value.end, newText: '' };
+  return { part, start: node.start, end: node.end, newText: '{}' };
 }
 
 /** Renames a key where it stands. */
@@ -70,29 +60,36 @@ export function renameKey(part: Part, pair: Pick<PairNode, 'key'>, name: string)
   return { part, start: pair.key.start, end: pair.key.end, newText: name };
 }
 
-/** The column of an offset, from 0. */
-export function columnOf(part: Part, offset: number): number {
-  return offset - (part.text.lastIndexOf('\n', offset - 1) + 1);
+/** Adds a line below a value of a block map or list, at the column of its neighbour. */
+export function appendLine(part: Part, neighbourStart: number, valueEnd: number, content: string): PartEdit {
+  const at = lineEnd(part, valueEnd);
+  const indent = ' '.repeat(columnOf(part, neighbourStart));
+  return { part, start: at, end: at, newText: `${newlineOf(part)}${indent}${content}` };
+}
+
+/** Removes the lines of something that starts on a line of its own. */
+export function removeLines(part: Part, contentStart: number, valueEnd: number): PartEdit {
+  const end = lineEnd(part, valueEnd);
+  const withNewline = part.text.startsWith('\r\n', end) ? end + 2 : Math.min(end + 1, part.text.length);
+  return { part, start: lineStart(part, contentStart), end: withNewline, newText: '' };
+}
+
+/** Adds an entry behind the last of a flow collection, with its comma. */
+export function appendToFlowEnd(part: Part, lastEnd: number, closing: number, entry: string): PartEdit {
+  const trailingComma = /^\s*,/.exec(part.text.slice(lastEnd, closing));
+  const at = lastEnd + (trailingComma?.[0].length ?? 0);
+  return { part, start: at, end: at, newText: trailingComma === null ? `, ${entry}` : ` ${entry}` };
 }
 
 function appendToFlow(part: Part, node: MapNode, last: PairNode | undefined, pair: string): PartEdit {
   if (last === undefined) return { part, start: node.start, end: node.end, newText: `{${pair}}` };
-  const at = last.value.end;
-  const trailingComma = /^\s*,/.exec(part.text.slice(at, node.end));
-  const start = at + (trailingComma?.[0].length ?? 0);
-  return { part, start, end: start, newText: trailingComma === null ? `, ${pair}` : ` ${pair}` };
+  return appendToFlowEnd(part, last.value.end, node.end, pair);
 }
 
-/** The end of the line on which a value ends; a block scalar ends at the start of the line after it. */
-function lineEnd(part: Part, valueEnd: number): number {
-  const { text } = part;
-  const inside = valueEnd > 0 && text[valueEnd - 1] === '\n' ? valueEnd - 1 : valueEnd;
-  if (inside < valueEnd) return text[inside - 1] === '\r' ? inside - 1 : inside;
-  const newline = text.indexOf('\n', inside);
-  if (newline < 0) return text.length;
-  return text[newline - 1] === '\r' ? newline - 1 : newline;
-}
-
-function newlineOf(part: Part): string {
-  return part.text.includes('\r\n') ? '\r\n' : '\n';
+/** A key of a flow map that stands there without its colon has no place for a value. */
+function fillIn(part: Part, { start, end, textStart }: ScalarNode, newText: string): PartEdit | undefined {
+  if (textStart === undefined) return undefined;
+  const before = /\s/.test(part.text.charAt(start - 1)) ? '' : ' ';
+  const after = part.text.charAt(end) === '#' ? ' ' : '';
+  return { part, start, end, newText: `${before}${newText}${after}` };
 }

@@ -47,6 +47,8 @@ export interface ScalarNode extends NodeBase {
 export interface AliasNode extends NodeBase {
   readonly kind: 'alias';
   readonly name: string;
+  /** What it stands for, where the anchor stands above it in the same part. */
+  readonly target?: Exclude<SyntaxNode, AliasNode>;
 }
 
 export interface SyntaxProblem extends TextRange {
@@ -68,15 +70,18 @@ export interface Part {
   readonly root: MapNode | undefined;
   readonly problems: readonly SyntaxProblem[];
   readonly acceptanceComments: readonly Comment[];
-  readonly anchors: ReadonlyMap<string, SyntaxNode>;
-  /** Names of aliases whose anchors stand in earlier parts. */
-  readonly foreignAliases: readonly string[];
+  /** The last node with each anchor: what later parts see. */
+  readonly anchors: ReadonlyMap<string, Exclude<SyntaxNode, AliasNode>>;
+  /** Aliases whose anchors do not stand above them in this part. */
+  readonly foreignAliases: readonly AliasNode[];
 }
 
 export interface PlacedPart {
   readonly part: Part;
   /** Where the part starts in the file. */
   readonly offset: number;
+  /** The line it starts on, from 0. */
+  readonly line: number;
 }
 
 export interface SyntaxTree {

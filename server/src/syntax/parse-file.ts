@@ -1,7 +1,10 @@
-/** A whole file to its tree: split, then parse each part. */
-import type { Part, SyntaxTree } from './nodes.ts';
+/** A whole file to its tree: split, then parse each part. A changed file keeps the parts that its change left alone. */
+import type { LineIndex } from '../base/line-index.ts';
+import { changeBetween } from '../base/text-change.ts';
+import type { Part, PlacedPart, SyntaxTree } from './nodes.ts';
 import { parsePart } from './parse-part.ts';
-import { splitFile } from './split.ts';
+import { linesOf } from './part-lines.ts';
+import { type Stretch, splitAgain, splitFile } from './split.ts';
 
 /** Beyond this a file is not a site file that anybody typed. */
 export const LARGEST_FILE = 20_000_000;
@@ -9,14 +12,71 @@ export const LARGEST_FILE = 20_000_000;
 /**
  * @param text the file
  * @param entryKeys the top-level keys whose entries are parts of their own
+ * @param before an earlier version of the file; the result is the same without it, only later
  */
-export function parseFile(text: string, entryKeys: ReadonlySet<string>): SyntaxTree {
-  if (text.length > LARGEST_FILE) return { text, parts: [{ part: tooLarge(), offset: 0 }] };
-  const parts = splitFile(text, entryKeys).map(({ path, start, end }) => ({
-    part: parsePart(path, text.slice(start, end)),
-    offset: start,
+export function parseFile(text: string, entryKeys: ReadonlySet<string>, before?: SyntaxTree): SyntaxTree {
+  if (text.length > LARGEST_FILE) return { text, parts: [{ part: tooLarge(), offset: 0, line: 0 }] };
+  if (before === undefined) return treeOf(text, splitFile(text, entryKeys), []);
+  const change = changeBetween(before.text, text);
+  if (change === undefined) return before;
+  const known = before.parts;
+  const stretches = known.map(({ part, offset }) => ({
+    path: part.path,
+    start: offset,
+    end: offset + part.text.length,
   }));
+  const { stretches: found, front, back } = splitAgain(text, entryKeys, stretches, change);
+  const added = found.length - known.length;
+  const kept = found.map((_, index) => {
+    if (index < front) return known[index]?.part;
+    return index >= found.length - back ? known[index - added]?.part : undefined;
+  });
+  return treeOf(text, found, kept);
+}
+
+function treeOf(text: string, stretches: readonly Stretch[], known: readonly (Part | undefined)[]): SyntaxTree {
+  const parts: PlacedPart[] = [];
+  let line = 0;
+  for (const [index, { path, start, end }] of stretches.entries()) {
+    const part = known[index] ?? parsePart(path, text.slice(start, end));
+    parts.push({ part, offset: start, line });
+    line += linesOf(part).lineCount - 1;
+  }
   return { text, parts };
+}
+
+/** Offsets and lines of a whole file, from those of its parts. */
+export function linesOfTree({ text, parts }: SyntaxTree): LineIndex {
+  const last = parts.at(-1);
+  return {
+    lineCount: last === undefined ? 1 : last.line + linesOf(last.part).lineCount,
+    positionAt(offset) {
+      const clamped = Math.max(0, Math.min(offset, text.length));
+      const placed = lastPlaced(parts, (candidate) => candidate.offset <= clamped);
+      if (placed === undefined) return { line: 0, character: 0 };
+      const inside = linesOf(placed.part).positionAt(clamped - placed.offset);
+      return { line: placed.line + inside.line, character: inside.character };
+    },
+    offsetAt({ line, character }) {
+      if (line < 0) return 0;
+      const placed = lastPlaced(parts, (candidate) => candidate.line <= line);
+      if (placed === undefined) return 0;
+      return placed.offset + linesOf(placed.part).offsetAt({ line: line - placed.line, character });
+    },
+  };
+}
+
+/** The last part of which something holds that holds of all parts before it. */
+function lastPlaced(parts: readonly PlacedPart[], holds: (part: PlacedPart) => boolean): PlacedPart | undefined {
+  let low = 0;
+  let high = parts.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const part = parts[middle];
+    if (part !== undefined && holds(part)) low = middle + 1;
+    else high = middle;
+  }
+  return parts[low - 1];
 }
 
 function tooLarge(): Part {

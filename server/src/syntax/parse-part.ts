@@ -15,7 +15,18 @@ import {
   type YAMLSeq,
 } from 'yaml';
 import { collectComments } from './comments.ts';
-import type { Anchor, Comment, MapNode, PairNode, Part, ScalarNode, SyntaxNode, SyntaxProblem } from './nodes.ts';
+import type {
+  AliasNode,
+  Anchor,
+  Comment,
+  ListNode,
+  MapNode,
+  PairNode,
+  Part,
+  ScalarNode,
+  SyntaxNode,
+  SyntaxProblem,
+} from './nodes.ts';
 import { wordsOfYamlError } from './yaml-errors.ts';
 
 const OPTIONS = {
@@ -58,9 +69,9 @@ export function parsePart(path: readonly string[], text: string): Part {
 class PartBuilder {
   readonly #text: string;
   readonly #problems: SyntaxProblem[] = [];
-  readonly #anchors = new Map<string, SyntaxNode>();
+  readonly #anchors = new Map<string, Exclude<SyntaxNode, AliasNode>>();
   readonly #open = new Set<string>();
-  readonly #foreign = new Set<string>();
+  readonly #foreign: AliasNode[] = [];
 
   constructor(text: string) {
     this.#text = text;
@@ -97,7 +108,7 @@ class PartBuilder {
       problems: this.#problems,
       acceptanceComments,
       anchors: this.#anchors,
-      foreignAliases: [...this.#foreign],
+      foreignAliases: this.#foreign,
     };
   }
 
@@ -117,7 +128,7 @@ class PartBuilder {
     return named;
   }
 
-  #unnamed(node: ParsedNode | null): SyntaxNode {
+  #unnamed(node: ParsedNode | null): Exclude<SyntaxNode, AliasNode> {
     if (isMap(node)) return this.#map(node as YAMLMap.Parsed);
     if (isSeq(node)) return this.#list(node as YAMLSeq.Parsed);
     return this.#scalar(node as Scalar.Parsed);
@@ -126,9 +137,15 @@ class PartBuilder {
   #alias(node: Alias.Parsed): SyntaxNode {
     const [start, end] = node.range;
     const name = node.source;
-    if (this.#open.has(name)) this.report(start, end, `The alias “*${name}” stands inside its own anchor`);
-    else if (!this.#anchors.has(name)) this.#foreign.add(name);
-    return { kind: 'alias', start, end, name };
+    const alias: AliasNode = { kind: 'alias', start, end, name };
+    if (this.#open.has(name)) {
+      this.report(start, end, `The alias “*${name}” stands inside its own anchor`);
+      return alias;
+    }
+    const target = this.#anchors.get(name);
+    if (target !== undefined) return { ...alias, target };
+    this.#foreign.push(alias);
+    return alias;
   }
 
   #anchor(name: string, before: number): Anchor {
@@ -146,9 +163,15 @@ class PartBuilder {
         continue;
       }
       const key = this.#scalar(item.key as Scalar.Parsed);
+      const before = pairs.at(-1);
+      const whole = map.flow === true && item.value === null ? this.#joinDecimalComma(before?.value, key) : undefined;
+      if (before !== undefined && whole !== undefined) {
+        pairs[pairs.length - 1] = { key: before.key, value: whole };
+        continue;
+      }
       const first = seen.get(key.text);
       if (first !== undefined && key.text !== '<<')
-        this.report(key.start, key.end, `The key “${key.text}” is given twice`, first);
+        this.report(key.start, key.end, `“${key.text}” is given twice; the first one counts`, first);
       else seen.set(key.text, key);
       const value = item.value === null ? emptyScalar(key.end) : this.#node(item.value as ParsedNode);
       if (first === undefined || key.text === '<<') pairs.push({ key, value });
@@ -158,7 +181,21 @@ class PartBuilder {
     return { kind: 'map', flow, pairs, start: map.range[0], end };
   }
 
-  #list(list: YAMLSeq.Parsed): SyntaxNode {
+  /**
+   * In `{humidity: 0,5 %RH}` the comma ends the value `0`, and `5 %RH` becomes a key. No key of ours starts with a
+   * digit right behind a comma, so that this is read as the one value that the author typed.
+   */
+  #joinDecimalComma(value: SyntaxNode | undefined, key: ScalarNode): ScalarNode | undefined {
+    if (value?.kind !== 'scalar' || value.anchor !== undefined) return undefined;
+    const { start } = value;
+    const text = this.#text.slice(start, key.end);
+    if (value.textStart !== start || !/\d,\d/.test(text.slice(value.end - start - 1, value.end - start + 2)))
+      return undefined;
+    if (key.start !== value.end + 1) return undefined;
+    return { kind: 'scalar', start, end: key.end, value: text, text, textStart: start };
+  }
+
+  #list(list: YAMLSeq.Parsed): ListNode {
     const items = list.items.map((item) => this.#node(item as ParsedNode));
     const flow = list.flow === true;
     const end = flow ? list.range[1] : (items.at(-1)?.end ?? list.range[1]);
@@ -180,8 +217,9 @@ class PartBuilder {
   }
 }
 
+/** The value of a key that stands in a flow map without its colon. */
 function emptyScalar(at: number): ScalarNode {
-  return { kind: 'scalar', start: at, end: at, value: null, text: '', textStart: at };
+  return { kind: 'scalar', start: at, end: at, value: null, text: '' };
 }
 
 function plainValue(value: unknown): string | number | boolean | null {

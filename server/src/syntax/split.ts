@@ -6,6 +6,8 @@
  * whatever quote, bracket or block scalar was open above. In a file that is not legal yet, because somebody is
  * typing, the damage ends at the same line. What this reasoning does not cover is not split at all.
  */
+import type { TextChange } from '../base/text-change.ts';
+
 export interface Stretch {
   readonly path: readonly string[];
   readonly start: number;
@@ -17,11 +19,22 @@ const KEY =
   /^(?:"((?:[^"\\]|\\.)*)"|'((?:[^']|'')*)'|([^\s"'#&*!|>%@`{}[\],?:-][^\s:#]*(?:[ :#][^\s:#]+)*|-[^\s:#]+))[ \t]*:(?=[ \t]|$)/;
 const MARKER = /^(?:---|\.\.\.)(?=[ \t]|$)|^%/;
 const EXPLICIT_KEY = /^\?(?=[ \t]|$)/;
+const LINE_FEED = 10;
+const CARRIAGE_RETURN = 13;
+const SPACE = 32;
+const HASH = 35;
+const BYTE_ORDER_MARK = 0xfeff;
 
-interface Line {
-  readonly start: number;
-  readonly indent: number;
-  readonly content: string;
+/** The start of a part. Where two have one path and one state, the scan goes on from them in the same way. */
+interface Start {
+  readonly path: readonly string[];
+  readonly at: number;
+}
+
+/** The map whose entries are being looked for, and their indentation once the first is found. */
+interface OpenMap {
+  readonly key: string;
+  readonly indent: number | undefined;
 }
 
 /**
@@ -30,51 +43,124 @@ interface Line {
  * @returns stretches that cover the text without gaps, or one with an empty path where the file cannot be split
  */
 export function splitFile(text: string, entryKeys: ReadonlySet<string>): readonly Stretch[] {
-  const whole = [{ path: [], start: 0, end: text.length }];
-  const starts: { path: readonly string[]; start: number }[] = [];
-  let entryMap: { readonly key: string; indent: number | undefined } | undefined;
-  for (const line of contentLines(text)) {
-    if (line.indent === 0) {
-      if (MARKER.test(line.content) || EXPLICIT_KEY.test(line.content)) return whole;
-      const key = keyOf(line.content);
-      if (key === undefined) {
-        if (starts.length === 0) return whole;
-        continue;
-      }
-      starts.push({ path: [key.name], start: line.start });
-      entryMap = entryKeys.has(key.name) && key.restIsEmpty ? { key: key.name, indent: undefined } : undefined;
+  const starts: Start[] = [];
+  const splittable = scan(text, 0, undefined, entryKeys, starts, () => false);
+  return splittable && starts.length > 0 ? stretchesOf(starts, text.length) : [whole(text)];
+}
+
+export interface SplitAgain {
+  readonly stretches: readonly Stretch[];
+  /** How many stretches at the front, and how many at the back, hold what they held before. */
+  readonly front: number;
+  readonly back: number;
+}
+
+/** Splits a changed text; scans only from before the change to where the old starts come back. */
+export function splitAgain(
+  text: string,
+  entryKeys: ReadonlySet<string>,
+  before: readonly Stretch[],
+  change: TextChange,
+): SplitAgain {
+  const coldly = (): SplitAgain => ({ stretches: splitFile(text, entryKeys), front: 0, back: 0 });
+  if (before[0]?.path.length === 0) return coldly();
+  const front = Math.max(0, before.findLastIndex(({ start }) => start < change.start) - 1);
+  const moved = change.newEnd - change.oldEnd;
+  let old = before.findIndex(({ start }) => start > change.oldEnd);
+  if (old < 0) old = before.length;
+  const starts: Start[] = before.slice(0, front).map(({ path, start }) => ({ path, at: start }));
+  const from = front === 0 ? undefined : before[front];
+  const resumed = from === undefined ? undefined : openMapAt(text, from);
+  let back = 0;
+  const splittable = scan(text, from?.start ?? 0, resumed, entryKeys, starts, (start) => {
+    while (old < before.length && (before[old]?.start ?? 0) + moved < start.at) old++;
+    const same = before[old];
+    if (same === undefined || same.start + moved !== start.at || !samePath(same.path, start.path)) return false;
+    back = before.length - old;
+    return true;
+  });
+  if (!splittable || starts.length === 0) return coldly();
+  const tail = before.slice(before.length - back).map(({ path, start }) => ({ path, at: start + moved }));
+  return { stretches: stretchesOf([...starts, ...tail], text.length), front, back };
+}
+
+/**
+ * Collects the starts from a place on.
+ * @param isKnown asked for every start; true ends the scan before it
+ * @returns false where the file cannot be split
+ */
+function scan(
+  text: string,
+  from: number,
+  resumed: OpenMap | undefined,
+  entryKeys: ReadonlySet<string>,
+  starts: Start[],
+  isKnown: (start: Start) => boolean,
+): boolean {
+  let open = resumed;
+  let next = from;
+  while (next < text.length) {
+    const start = next === 0 && text.charCodeAt(0) === BYTE_ORDER_MARK ? 1 : next;
+    const newline = text.indexOf('\n', start);
+    next = newline < 0 ? text.length : newline + 1;
+    let at = start;
+    while (text.charCodeAt(at) === SPACE) at++;
+    const first = text.charCodeAt(at);
+    if (at >= text.length || first === LINE_FEED || first === CARRIAGE_RETURN || first === HASH) continue;
+    const indent = at - start;
+    if (indent > 0 && open === undefined) {
+      if (starts.length === 0) return false;
       continue;
     }
-    if (starts.length === 0) return whole;
-    if (entryMap === undefined) continue;
-    entryMap.indent ??= line.indent;
-    if (line.indent !== entryMap.indent) continue;
-    if (EXPLICIT_KEY.test(line.content)) return whole;
-    const key = keyOf(line.content);
-    if (key !== undefined) starts.push({ path: [entryMap.key, key.name], start: line.start });
-    else if (starts.at(-1)?.path.length === 1) entryMap = undefined;
+    if (indent > 0 && open?.indent !== undefined && open.indent !== indent) continue;
+    const content = text.slice(at, newline < 0 ? text.length : newline);
+    if (EXPLICIT_KEY.test(content) || (indent === 0 && MARKER.test(content))) return false;
+    const key = keyOf(content);
+    if (indent === 0) {
+      if (key === undefined) {
+        if (starts.length === 0) return false;
+        continue;
+      }
+      const found = { path: [key.name], at: start };
+      if (isKnown(found)) return true;
+      starts.push(found);
+      open = entryKeys.has(key.name) && key.restIsEmpty ? { key: key.name, indent: undefined } : undefined;
+    } else if (open !== undefined) {
+      if (key === undefined) {
+        if (open.indent === undefined) open = undefined;
+        continue;
+      }
+      const found = { path: [open.key, key.name], at: start };
+      if (isKnown(found)) return true;
+      starts.push(found);
+      open = { key: open.key, indent };
+    }
   }
-  if (starts.length === 0) return whole;
-  return starts.map(({ path, start }, index) => ({
+  return true;
+}
+
+/** The state of the scan as it comes to a start that is known. */
+function openMapAt(text: string, { path, start }: Stretch): OpenMap | undefined {
+  if (path.length < 2) return undefined;
+  let at = start;
+  while (text.charCodeAt(at) === SPACE) at++;
+  return { key: path[0] ?? '', indent: at - start };
+}
+
+function stretchesOf(starts: readonly Start[], length: number): readonly Stretch[] {
+  return starts.map(({ path, at }, index) => ({
     path,
-    start: index === 0 ? 0 : start,
-    end: starts[index + 1]?.start ?? text.length,
+    start: index === 0 ? 0 : at,
+    end: starts[index + 1]?.at ?? length,
   }));
 }
 
-/** The lines that hold more than space and comments. */
-function* contentLines(text: string): Generator<Line> {
-  let start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
-  while (start < text.length) {
-    const newline = text.indexOf('\n', start);
-    const end = newline < 0 ? text.length : newline;
-    let at = start;
-    while (at < end && text.charCodeAt(at) === 32) at++;
-    const first = text.charCodeAt(at);
-    const blank = at === end || first === 13 || first === 35;
-    if (!blank) yield { start, indent: at - start, content: text.slice(at, end) };
-    start = end + 1;
-  }
+function whole(text: string): Stretch {
+  return { path: [], start: 0, end: text.length };
+}
+
+function samePath(one: readonly string[], other: readonly string[]): boolean {
+  return one.length === other.length && one.every((name, index) => name === other[index]);
 }
 
 function keyOf(content: string): { readonly name: string; readonly restIsEmpty: boolean } | undefined {
