@@ -2,16 +2,16 @@
 import { type ExtensionContext, workspace } from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
 
-export const languages: readonly string[] = ['dewright-site', 'dewright-kit', 'dewright-visit'];
+export const LANGUAGES: readonly string[] = ['dewright-site', 'dewright-kit', 'dewright-visit'];
 
 /** Every file that the product reads, told apart by its name. */
-export const filePattern = '**/*.{dewsite,dewkit,dewvisit}.yaml';
+export const FILE_PATTERN = '**/*.{dewsite,dewkit,dewvisit}.yaml';
 
 export function clientOptions(context: ExtensionContext): LanguageClientOptions {
-  const watcher = workspace.createFileSystemWatcher(filePattern);
+  const watcher = workspace.createFileSystemWatcher(FILE_PATTERN);
   context.subscriptions.push(watcher);
   return {
-    documentSelector: servedSchemes().flatMap((scheme) => languages.map((language) => ({ scheme, language }))),
+    documentSelector: servedSchemes().flatMap((scheme) => LANGUAGES.map((language) => ({ scheme, language }))),
     synchronize: { fileEvents: watcher },
     initializationOptions: { files: 'client' },
   };

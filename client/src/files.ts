@@ -4,11 +4,11 @@
  */
 import { type Disposable, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { filePattern } from './client-options.ts';
+import { FILE_PATTERN } from './client-options.ts';
 import { gitIgnored } from './git-ignored.ts';
 import { readFile } from './read-file.ts';
 
-const mostFiles = 5000;
+const MOST_FILES = 5000;
 
 export function answerFileRequests(client: BaseLanguageClient): Disposable[] {
   return [
@@ -20,7 +20,7 @@ export function answerFileRequests(client: BaseLanguageClient): Disposable[] {
 /** The files of the workspace that the product reads. */
 export async function findFiles(): Promise<string[]> {
   const [found, isIgnored] = await Promise.all([
-    workspace.findFiles(filePattern, '**/node_modules/**', mostFiles),
+    workspace.findFiles(FILE_PATTERN, '**/node_modules/**', MOST_FILES),
     gitIgnored(),
   ]);
   return found.filter((uri) => !isIgnored(uri)).map((uri) => uri.toString());

@@ -1,8 +1,8 @@
 /** Reads files for the server, and none that are not its business. */
 import { FileType, Uri, workspace } from 'vscode';
-import { languages } from './client-options.ts';
+import { LANGUAGES } from './client-options.ts';
 
-const mostBytes = 20 * 1024 * 1024;
+const MOST_BYTES = 20 * 1024 * 1024;
 
 /** The text of a file, or null where it is missing, too large, or out of bounds. */
 export async function readFile(requested: string): Promise<string | null> {
@@ -10,7 +10,7 @@ export async function readFile(requested: string): Promise<string | null> {
   if (!mayBeRead(uri)) return null;
   try {
     const { type, size } = await workspace.fs.stat(uri);
-    if ((type & FileType.File) === 0 || size > mostBytes) return null;
+    if ((type & FileType.File) === 0 || size > MOST_BYTES) return null;
     return new TextDecoder().decode(await workspace.fs.readFile(uri));
   } catch {
     return null;
@@ -22,7 +22,7 @@ function mayBeRead(uri: Uri): boolean {
   if (workspace.getWorkspaceFolder(uri) !== undefined) return true;
   return workspace.textDocuments.some(
     (document) =>
-      languages.includes(document.languageId) && pathInside(Uri.joinPath(document.uri, '..'), uri) !== undefined,
+      LANGUAGES.includes(document.languageId) && pathInside(Uri.joinPath(document.uri, '..'), uri) !== undefined,
   );
 }
 

@@ -14,15 +14,15 @@ import {
 import type { BaseLanguageClient } from 'vscode-languageclient';
 
 /** Findings link to `dewright-rule:/RULE-NAME.md`; package.json has these files opened in the Markdown preview. */
-const scheme = 'dewright-rule';
+const SCHEME = 'dewright-rule';
 
 export function showRulePages(client: BaseLanguageClient): Disposable[] {
   return [
-    workspace.registerFileSystemProvider(scheme, rulePages(client), { isReadonly: true }),
+    workspace.registerFileSystemProvider(SCHEME, rulePages(client), { isReadonly: true }),
     commands.registerCommand('dewright.explain', async (name?: string) => {
       const chosen = name ?? (await askForRule(client));
       if (chosen === undefined) return;
-      await commands.executeCommand('vscode.open', Uri.from({ scheme, path: `/${chosen}.md` }));
+      await commands.executeCommand('vscode.open', Uri.from({ scheme: SCHEME, path: `/${chosen}.md` }));
     }),
   ];
 }

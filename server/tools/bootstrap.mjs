@@ -5,19 +5,18 @@
 import { spawnSync } from 'node:child_process';
 import { statSync } from 'node:fs';
 
-const oldestNode = 20;
+const OLDEST_NODE = 20;
 const [task, ...rest] = process.argv.slice(2);
 
-if (Number.parseInt(process.versions.node, 10) < oldestNode) {
-  stop(`Dewright needs Node ${oldestNode} or newer; this is Node ${process.versions.node}.`);
+if (Number.parseInt(process.versions.node, 10) < OLDEST_NODE) {
+  stop(`Dewright needs Node ${OLDEST_NODE} or newer; this is Node ${process.versions.node}.`);
 }
 if (task === 'start') start();
 else if (task === 'test') test();
 else stop('usage: node server/tools/bootstrap.mjs start|test');
 
 function start() {
-  install();
-  if (build() !== 0) stop('The build failed; see above.');
+  if (install() !== 0 || build() !== 0) stop('Dewright could not be installed and built; see above.');
   const status = node('server/dist/cli.js', 'check', 'samples', '--fail-on', 'never');
   console.log(`
 What to try next
@@ -29,8 +28,8 @@ What to try next
 
 /** The last line is always `N passed, N failed`. A step before the tests that fails counts as one failed check. */
 function test() {
-  install();
   const steps = [
+    ['install', install],
     ['types', () => node('node_modules/typescript/bin/tsc', '--noEmit')],
     ['lint', () => node('node_modules/@biomejs/biome/bin/biome', 'check', '--diagnostic-level=warn')],
     ['build', build],
@@ -47,11 +46,10 @@ function test() {
 /** npm writes its own copy of the lock file last, so a lock file newer than that copy is not installed yet. */
 function install() {
   const installed = modified('node_modules/.package-lock.json');
-  if (installed !== undefined && installed >= (modified('package-lock.json') ?? 0)) return;
+  if (installed !== undefined && installed >= (modified('package-lock.json') ?? 0)) return 0;
   console.error('Installing the libraries (npm ci); this takes about a minute the first time.');
   const shell = process.platform === 'win32'; // there npm is a script, which only a shell can start
-  const { status } = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], { stdio: ['inherit', 2, 2], shell });
-  if (status !== 0) stop('npm ci failed; see above.');
+  return spawnSync('npm', ['ci', '--no-audit', '--no-fund'], { stdio: ['inherit', 2, 2], shell }).status ?? 1;
 }
 
 /** Always made anew: it takes less time than finding out whether it is stale. */

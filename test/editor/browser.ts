@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { type Browser, chromium } from 'playwright-core';
 import { fail, type Outcome, succeed } from '../../server/src/base/outcome.ts';
 
-const usualPlaces = [
+const USUAL_PLACES = [
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -14,7 +14,7 @@ const usualPlaces = [
 /** The program of a Chromium: the one that the environment variable CHROMIUM names, else one in a usual place. */
 export function findChromium(): Outcome<string, string> {
   const named = process.env.CHROMIUM;
-  const found = (named === undefined ? usualPlaces : [named]).find((place) => existsSync(place));
+  const found = (named === undefined ? USUAL_PLACES : [named]).find((place) => existsSync(place));
   if (found !== undefined) return succeed(found);
   return fail('There is no Chromium for the editor tests: install one, or name its program in CHROMIUM.');
 }

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 
 /** What this workbench always says where it has no gallery, no update service and no closed-source module. */
-const harmless = /vsda|favicon|update\/check|serviceWorker|fetching the script/i;
+const HARMLESS = /vsda|favicon|update\/check|serviceWorker|fetching the script/i;
 
 /** A list that grows as errors come. */
 export function watchConsoleErrors(page: Page): readonly string[] {
@@ -10,7 +10,7 @@ export function watchConsoleErrors(page: Page): readonly string[] {
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => {
     const text = `${message.text()} ${message.location().url}`;
-    if (message.type() === 'error' && !harmless.test(text)) errors.push(text);
+    if (message.type() === 'error' && !HARMLESS.test(text)) errors.push(text);
   });
   return errors;
 }

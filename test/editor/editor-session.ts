@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { describe, inject } from 'vitest';
 import { startBrowser } from './browser.ts';
-import { faultyWorkspace } from './paths.ts';
+import { FAULTY_WORKSPACE } from './paths.ts';
 import { startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
 
 export interface EditorSession {
@@ -27,7 +27,7 @@ export async function startEditorSession(options: { readonly restricted?: boolea
   const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
   const resetFolder = (): void => {
     rmSync(folder, { recursive: true });
-    cpSync(faultyWorkspace, folder, { recursive: true });
+    cpSync(FAULTY_WORKSPACE, folder, { recursive: true });
   };
   resetFolder();
   const server = await startWorkbenchServer(editor.value.workbench, { ...options, vsix: editor.value.vsix });

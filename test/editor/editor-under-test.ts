@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { type Outcome, succeed } from '../../server/src/base/outcome.ts';
 import { findChromium } from './browser.ts';
-import { projectRoot } from './paths.ts';
+import { PROJECT_ROOT } from './paths.ts';
 import { setUpWorkbench, type Workbench } from './setup-workbench.ts';
 
 export interface EditorUnderTest {
@@ -26,6 +26,6 @@ export function prepareEditor(folder: string, say: (line: string) => void): Outc
 export function packExtension(folder: string): string {
   const vsix = join(folder, 'dewright.vsix');
   const npm = ['run', '--silent', 'package', '--', '--out', vsix];
-  execFileSync('npm', npm, { cwd: projectRoot, stdio: ['ignore', 'ignore', 'inherit'] });
+  execFileSync('npm', npm, { cwd: PROJECT_ROOT, stdio: ['ignore', 'ignore', 'inherit'] });
   return vsix;
 }

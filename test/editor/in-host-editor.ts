@@ -1,8 +1,8 @@
 /** Small helpers over the editor's API, for the suite inside the extension host. */
 import * as vscode from 'vscode';
 
-const patience = 20_000;
-const betweenLooks = 50;
+const PATIENCE = 20_000;
+const BETWEEN_LOOKS = 50;
 
 export function workspaceFile(path: string): vscode.Uri {
   const folder = vscode.workspace.workspaceFolders?.[0];
@@ -87,11 +87,11 @@ export function matches(text: string, pattern: RegExp): void {
 }
 
 export async function until<T>(what: string, look: () => T | undefined | Promise<T | undefined>): Promise<T> {
-  const deadline = Date.now() + patience;
+  const deadline = Date.now() + PATIENCE;
   for (;;) {
     const seen = await look();
     if (seen !== undefined) return seen;
     if (Date.now() > deadline) throw new Error(`waited in vain for ${what}`);
-    await new Promise((resolve) => setTimeout(resolve, betweenLooks));
+    await new Promise((resolve) => setTimeout(resolve, BETWEEN_LOOKS));
   }
 }

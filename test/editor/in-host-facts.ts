@@ -1,5 +1,5 @@
 /** What the suite inside the extension host shows; each is a test of its own outside. */
-export const inHostFacts = [
+export const IN_HOST_FACTS = [
   'a finding carries source, severity, rule name and a link to the page of its rule',
   'the page of a rule is a Markdown file that cannot be changed, and an unknown rule has none',
   'a hover on a point shows its highest dew point',
@@ -10,7 +10,7 @@ export const inHostFacts = [
   'after a restart of the server the findings are back',
 ] as const;
 
-export type InHostFact = (typeof inHostFacts)[number];
+export type InHostFact = (typeof IN_HOST_FACTS)[number];
 
 export interface InHostResult {
   readonly fact: InHostFact;
@@ -19,4 +19,4 @@ export interface InHostResult {
 }
 
 /** Marks the lines of the console that carry a result. */
-export const resultMark = 'IN-HOST-RESULT ';
+export const RESULT_MARK = 'IN-HOST-RESULT ';

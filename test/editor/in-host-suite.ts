@@ -17,25 +17,25 @@ import {
   workspaceFile,
   write,
 } from './in-host-editor.ts';
-import { type InHostFact, type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
+import { IN_HOST_FACTS, type InHostFact, type InHostResult, RESULT_MARK } from './in-host-facts.ts';
 
-const siteFile = 'fennmoor.dewsite.yaml';
-const kitFile = 'kits/fennmoor.dewkit.yaml';
+const SITE_FILE = 'fennmoor.dewsite.yaml';
+const KIT_FILE = 'kits/fennmoor.dewkit.yaml';
 
 /** The editor calls this and waits for it. */
 export async function run(): Promise<void> {
-  for (const fact of inHostFacts) {
+  for (const fact of IN_HOST_FACTS) {
     const result: InHostResult = await checks[fact]().then(
       () => ({ fact }),
       (error: unknown) => ({ fact, failure: String(error) }),
     );
-    console.log(resultMark + JSON.stringify(result));
+    console.log(RESULT_MARK + JSON.stringify(result));
   }
 }
 
 const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
   async 'a finding carries source, severity, rule name and a link to the page of its rule'() {
-    const site = await open(siteFile);
+    const site = await open(SITE_FILE);
     const { source, severity, code, range } = await findingOf(site, 'air-temperature-missing');
     equal(source, 'dewright');
     equal(severity, vscode.DiagnosticSeverity.Error);
@@ -54,11 +54,11 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
   },
 
   async 'a hover on a point shows its highest dew point'() {
-    matches(await hoverText(await open(siteFile), 'K2-MT-101'), /Highest dew point: \*\*74\.9 °C\*\*/);
+    matches(await hoverText(await open(SITE_FILE), 'K2-MT-101'), /Highest dew point: \*\*74\.9 °C\*\*/);
   },
 
   async 'the quick fix of a finding removes it'() {
-    const site = await open(siteFile);
+    const site = await open(SITE_FILE);
     const { range } = await findingOf(site, 'air-temperature-missing');
     const fixes = await codeActions(site, range, 'quickfix');
     await apply(fixes.find(({ title }) => title.startsWith('Report dew point instead')));
@@ -66,13 +66,13 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
   },
 
   async 'a kit changed on disk changes what is offered to the sites that use it'() {
-    const site = await open(siteFile);
+    const site = await open(SITE_FILE);
     const { range } = await findingOf(site, 'air-temperature-missing');
     const offered = async () => (await codeActions(site, range, 'quickfix')).map(({ title }) => title).join('\n');
     matches(await offered(), /model tp-slim/);
-    await rewrite(kitFile, (kit) => kit.replace('tp-slim:', 'tp-other:'));
+    await rewrite(KIT_FILE, (kit) => kit.replace('tp-slim:', 'tp-other:'));
     await until('a fix with the new model', async () => /model tp-other/.test(await offered()) || undefined);
-    await rewrite(kitFile, (kit) => kit.replace('tp-other:', 'tp-slim:'));
+    await rewrite(KIT_FILE, (kit) => kit.replace('tp-other:', 'tp-slim:'));
   },
 
   async 'the server finds the files of the workspace without what git ignores'() {
@@ -94,7 +94,7 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
   },
 
   async 'after a restart of the server the findings are back'() {
-    const site = await open(siteFile);
+    const site = await open(SITE_FILE);
     await findingOf(site, 'air-temperature-missing');
     await vscode.commands.executeCommand('dewright.restart');
     await findingOf(site, 'air-temperature-missing');

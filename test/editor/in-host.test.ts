@@ -3,8 +3,8 @@ import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { runInHost } from './in-host.ts';
-import { type InHostResult, inHostFacts, resultMark } from './in-host-facts.ts';
-import { projectRoot } from './paths.ts';
+import { IN_HOST_FACTS, type InHostResult, RESULT_MARK } from './in-host-facts.ts';
+import { PROJECT_ROOT } from './paths.ts';
 
 describeInEditor('inside the extension host', () => {
   let session: EditorSession | undefined;
@@ -14,7 +14,7 @@ describeInEditor('inside the extension host', () => {
     session = await startEditorSession();
     const suite = join(session.server.dataFolder, 'in-host-suite.js');
     await build({
-      entryPoints: [join(projectRoot, 'test/editor/in-host-suite.ts')],
+      entryPoints: [join(PROJECT_ROOT, 'test/editor/in-host-suite.ts')],
       outfile: suite,
       bundle: true,
       platform: 'node',
@@ -22,17 +22,17 @@ describeInEditor('inside the extension host', () => {
       external: ['vscode'],
     });
     const { browser, server, folder } = session;
-    lines = await runInHost(browser, server, { extensionFolder: projectRoot, suite, folder });
+    lines = await runInHost(browser, server, { extensionFolder: PROJECT_ROOT, suite, folder });
   });
   afterAll(() => session?.end());
 
-  it.each(inHostFacts)('%s', (fact) => {
-    const results = lines.filter((line) => line.startsWith(resultMark)).map(resultIn);
+  it.each(IN_HOST_FACTS)('%s', (fact) => {
+    const results = lines.filter((line) => line.startsWith(RESULT_MARK)).map(resultIn);
     const result = results.find((each) => each.fact === fact);
     expect(result, result === undefined ? lines.join('\n') : result.failure).toEqual({ fact });
   });
 });
 
 function resultIn(line: string): InHostResult {
-  return JSON.parse(line.slice(resultMark.length));
+  return JSON.parse(line.slice(RESULT_MARK.length));
 }

@@ -9,7 +9,7 @@ export interface InHostRun {
   readonly folder: string;
 }
 
-const timeout = 120_000;
+const TIMEOUT = 120_000;
 
 /** What the suite wrote to the console, line by line, once it has ended. */
 export async function runInHost(browser: Browser, server: WorkbenchServer, run: InHostRun): Promise<readonly string[]> {
@@ -35,7 +35,7 @@ export async function runInHost(browser: Browser, server: WorkbenchServer, run: 
 async function withinTime(work: Promise<void>, complaint: () => string): Promise<void> {
   let timer: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_resolve, reject) => {
-    timer = setTimeout(() => reject(new Error(complaint())), timeout);
+    timer = setTimeout(() => reject(new Error(complaint())), TIMEOUT);
   });
   await Promise.race([work, late]).finally(() => clearTimeout(timer));
 }

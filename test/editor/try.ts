@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { packExtension } from './editor-under-test.ts';
-import { projectRoot } from './paths.ts';
+import { PROJECT_ROOT } from './paths.ts';
 import { setUpWorkbench, type Workbench } from './setup-workbench.ts';
 import { startWorkbenchServer } from './workbench-server.ts';
 
@@ -17,7 +17,7 @@ else {
 async function serve(installed: Workbench): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'dewright-try-'));
   const samples = join(folder, 'samples');
-  cpSync(join(projectRoot, 'samples'), samples, { recursive: true });
+  cpSync(join(PROJECT_ROOT, 'samples'), samples, { recursive: true });
   const server = await startWorkbenchServer(installed, { vsix: packExtension(folder) });
   console.log(`
 Open this in a browser; only this machine can reach it:

@@ -17,8 +17,8 @@ export interface Place {
   readonly column: number;
 }
 
-const patience = 20_000;
-const betweenPresses = 2_500;
+const PATIENCE = 20_000;
+const BETWEEN_PRESSES = 2_500;
 
 export async function openWorkbench(page: Page, server: WorkbenchServer, folder: string, file: string): Promise<void> {
   const payload = JSON.stringify([['openFile', server.addressOf(`${folder}/${file}`)]]);
@@ -86,11 +86,11 @@ export async function save(page: Page): Promise<void> {
 
 /** A key that is pressed while the focus moves is lost, as just after a quick input closed: press again until it worked. */
 export async function pressUntilVisible(page: Page, keys: readonly string[], expected: Locator): Promise<Locator> {
-  const deadline = Date.now() + patience;
+  const deadline = Date.now() + PATIENCE;
   for (;;) {
     for (const key of keys) await page.keyboard.press(key);
     try {
-      await expected.waitFor({ timeout: betweenPresses });
+      await expected.waitFor({ timeout: BETWEEN_PRESSES });
       return expected;
     } catch (error) {
       if (Date.now() > deadline) throw error;

@@ -22,11 +22,11 @@ export interface ServerOptions {
   readonly restricted?: boolean;
 }
 
-const startTimeout = 30_000;
-const stopTimeout = 4_000;
+const START_TIMEOUT = 30_000;
+const STOP_TIMEOUT = 4_000;
 
 /** Nothing that moves, asks the network or opens by itself. */
-const quietSettings = {
+const QUIET_SETTINGS = {
   'chat.commandCenter.enabled': false,
   'editor.cursorBlinking': 'solid',
   'editor.hover.delay': 100,
@@ -51,7 +51,7 @@ export async function startWorkbenchServer(
 ): Promise<WorkbenchServer> {
   const data = mkdtempSync(join(tmpdir(), 'dewright-workbench-'));
   mkdirSync(join(data, 'user/User'), { recursive: true });
-  writeFileSync(join(data, 'user/User/settings.json'), JSON.stringify(quietSettings));
+  writeFileSync(join(data, 'user/User/settings.json'), JSON.stringify(QUIET_SETTINGS));
 
   const env = environment(data);
   const common = [
@@ -99,7 +99,7 @@ function environment(data: string): NodeJS.ProcessEnv {
 function listeningPort(child: ChildProcess, log: () => string): Promise<number> {
   return new Promise((resolve, reject) => {
     const giveUp = (): void => reject(new Error(`The workbench server did not start:\n${log()}`));
-    const timer = setTimeout(giveUp, startTimeout);
+    const timer = setTimeout(giveUp, START_TIMEOUT);
     child.once('exit', giveUp);
     child.stdout?.on('data', () => {
       const port = /Extension host agent listening on (\d+)/.exec(log())?.[1];
@@ -115,7 +115,7 @@ async function endProcessGroup(child: ChildProcess): Promise<void> {
   if (child.pid === undefined || child.exitCode !== null) return;
   const group = -child.pid;
   const ended = new Promise((resolve) => child.once('exit', resolve));
-  const timer = setTimeout(() => process.kill(group, 'SIGKILL'), stopTimeout);
+  const timer = setTimeout(() => process.kill(group, 'SIGKILL'), STOP_TIMEOUT);
   process.kill(group, 'SIGTERM');
   await ended;
   clearTimeout(timer);

@@ -5,12 +5,12 @@ import psychrolib from 'psychrolib';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
-import { cacheFolder } from './paths.ts';
+import { CACHE_FOLDER } from './paths.ts';
 import { hoverAt, openWorkbench, type Place, problems, runCommand, save, takeQuickFix } from './workbench-page.ts';
 
 /** What the page showed when a test failed. */
-const failureFolder = join(cacheFolder, 'failed');
-const siteFile = 'fennmoor.dewsite.yaml';
+const FAILURE_FOLDER = join(CACHE_FOLDER, 'failed');
+const SITE_FILE = 'fennmoor.dewsite.yaml';
 
 describeInEditor('in the workbench', () => {
   let session: EditorSession;
@@ -27,7 +27,7 @@ describeInEditor('in the workbench', () => {
     errors = watchConsoleErrors(page);
   });
   afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await page.screenshot({ path: join(failureFolder, `${task.name}.png`) });
+    if (task.result?.state === 'fail') await page.screenshot({ path: join(FAILURE_FOLDER, `${task.name}.png`) });
     const found = [...errors]; // leaving makes an error of its own
     await page?.close();
     expect(found).toEqual([]);
@@ -77,11 +77,11 @@ describeInEditor('in the workbench', () => {
   });
 
   function openSite(): Promise<void> {
-    return openWorkbench(page, session.server, session.folder, siteFile);
+    return openWorkbench(page, session.server, session.folder, SITE_FILE);
   }
 
   function siteOnDisk(): string {
-    return readFileSync(join(session.folder, siteFile), 'utf8');
+    return readFileSync(join(session.folder, SITE_FILE), 'utf8');
   }
 
   function placeOf(words: string): Place {
