@@ -17,6 +17,12 @@ export interface Place {
   readonly column: number;
 }
 
+/** Where these words first stand in a text, or first after other words. */
+export function placeIn(text: string, words: string, after = ''): Place {
+  const before = text.slice(0, text.indexOf(words, text.indexOf(after))).split('\n');
+  return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
+}
+
 const PATIENCE = 20_000;
 const BETWEEN_PRESSES = 2_500;
 
@@ -58,11 +64,17 @@ async function problemIn(row: Locator): Promise<Problem> {
   };
 }
 
-/** Takes a fix that is offered at a place, by keyboard. */
-export async function takeQuickFix(page: Page, place: Place, title: string): Promise<void> {
+/** Opens the list of the fixes that are offered at a place. */
+export async function showQuickFixes(page: Page, place: Place): Promise<Locator> {
   await goTo(page, place);
   const rows = page.locator('.action-widget .monaco-list-row.action');
   await pressUntilVisible(page, ['Control+.'], rows.first());
+  return rows;
+}
+
+/** Takes a fix that is offered at a place, by keyboard. */
+export async function takeQuickFix(page: Page, place: Place, title: string): Promise<void> {
+  const rows = await showQuickFixes(page, place);
   const chosen = page.locator('.action-widget .monaco-list-row.focused', { hasText: title });
   for (let left = await rows.count(); left > 0 && !(await chosen.isVisible()); left--) {
     await page.keyboard.press('ArrowDown');

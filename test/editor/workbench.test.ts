@@ -6,7 +6,16 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { CACHE_FOLDER } from './paths.ts';
-import { hoverAt, openWorkbench, type Place, problems, runCommand, save, takeQuickFix } from './workbench-page.ts';
+import {
+  hoverAt,
+  openWorkbench,
+  type Place,
+  placeIn,
+  problems,
+  runCommand,
+  save,
+  takeQuickFix,
+} from './workbench-page.ts';
 
 /** What the page showed when a test failed. */
 const FAILURE_FOLDER = join(CACHE_FOLDER, 'failed');
@@ -85,8 +94,7 @@ describeInEditor('in the workbench', () => {
   }
 
   function placeOf(words: string): Place {
-    const before = siteOnDisk().split(words)[0]?.split('\n') ?? [];
-    return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
+    return placeIn(siteOnDisk(), words);
   }
 });
 
