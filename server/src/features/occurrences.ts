@@ -6,16 +6,9 @@ import type { ParsedFile } from '../analysis/parsed-file.ts';
 import { remembered } from '../base/remembered.ts';
 import { shiftRange, type TextRange, touches } from '../base/text-range.ts';
 import { readAirTemperatureSource } from '../model/air-temperature-source.ts';
-import {
-  branchOf,
-  childSchema,
-  type FileKind,
-  type ReferenceKind,
-  resolveSchema,
-  SCHEMAS,
-  type SchemaNode,
-} from '../model/schema.ts';
-import type { MapNode, Part, PlacedPart, ScalarNode, SyntaxNode } from '../syntax/nodes.ts';
+import type { FileKind, ReferenceKind } from '../model/schema.ts';
+import type { Part, PlacedPart, ScalarNode, SyntaxNode } from '../syntax/nodes.ts';
+import { textRangeOf, visitPart } from './schema-walk.ts';
 
 /** What a name stands for. A kit is named by the path of its file, everything else by its id or tag. */
 export type NameKind =
@@ -52,8 +45,13 @@ export function occurrenceAt({ kind, tree }: ParsedFile, offset: number): Occurr
   return placedOccurrences(kind, placed).find(({ range }) => touches(range, offset));
 }
 
+/** The names in one part, with their places in the part. */
+export function occurrencesInPart(kind: FileKind, part: Part): readonly Occurrence[] {
+  return OCCURRENCES[kind](part);
+}
+
 function placedOccurrences(kind: FileKind, { part, offset }: PlacedPart): readonly Occurrence[] {
-  return OCCURRENCES[kind](part).map((found) => ({ ...found, range: shiftRange(found.range, offset) }));
+  return occurrencesInPart(kind, part).map((found) => ({ ...found, range: shiftRange(found.range, offset) }));
 }
 
 const OCCURRENCES: Readonly<Record<FileKind, (part: Part) => readonly Occurrence[]>> = {
@@ -89,69 +87,40 @@ const REFERENCES: Readonly<Partial<Record<ReferenceKind, NameKind>>> = {
   'log-file': 'log',
 };
 
-interface Walk {
-  readonly kind: FileKind;
-  readonly found: Occurrence[];
-}
-
 function readPart(kind: FileKind, part: Part): readonly Occurrence[] {
-  const walk: Walk = { kind, found: [] };
-  const top = resolveSchema(kind, SCHEMAS[kind]);
-  const [mapName] = part.path;
-  if (part.root === undefined) return [];
-  if (part.path.length === 2 && mapName !== undefined) {
-    walkMap(walk, part.root, childSchema(kind, top, mapName), [mapName]);
-  } else {
-    walkMap(walk, part.root, top, []);
-  }
-  return walk.found.sort((one, other) => one.range.start - other.range.start);
+  const found: Occurrence[] = [];
+  const add = (name: NameKind, role: NameRole, node: ScalarNode): void => {
+    if (node.text !== '') found.push({ kind: name, role, name: node.text, range: textRangeOf(node) });
+  };
+  visitPart(kind, part, {
+    key: (key, mapPath) => {
+      const named = NAMED_ENTRIES[[kind, ...mapPath].join('/')];
+      if (named !== undefined) add(named, 'definition', key);
+    },
+    node: (node, schema, path) => {
+      found.push(...anchorsOn(node));
+      if (node.kind !== 'scalar') return;
+      const own = NAMED_VALUES[[kind, ...path].join('/')];
+      if (own !== undefined) add(own.kind, own.role, node);
+      const referred = schema?.reference === undefined ? undefined : REFERENCES[schema.reference];
+      if (referred !== undefined) add(referred, 'reference', node);
+      if (schema?.['air-temperature-source'] === true && isTagOfPoint(node.text)) add('point', 'reference', node);
+    },
+  });
+  return found.sort((one, other) => one.range.start - other.range.start);
 }
 
-function walkNode(walk: Walk, node: SyntaxNode, schema: SchemaNode | undefined, path: readonly string[]): void {
-  if (node.kind === 'alias') {
-    walk.found.push({ kind: 'anchor', role: 'reference', name: node.name, range: afterSign(node) });
-    return;
-  }
-  if (node.anchor !== undefined) {
-    walk.found.push({ kind: 'anchor', role: 'definition', name: node.anchor.name, range: afterSign(node.anchor) });
-  }
-  if (node.kind === 'map') walkMap(walk, node, schema, path);
-  else if (node.kind === 'list') {
-    const items = schema?.items === undefined ? undefined : resolveSchema(walk.kind, schema.items);
-    for (const item of node.items) walkNode(walk, item, items, path);
-  } else readScalar(walk, node, schema, path);
-}
-
-function walkMap(walk: Walk, map: MapNode, schema: SchemaNode | undefined, path: readonly string[]): void {
-  const { kind } = walk;
-  const named = NAMED_ENTRIES[[kind, ...path].join('/')];
-  const kindOf = map.pairs.find(({ key }) => key.text === 'kind')?.value;
-  const branch =
-    schema === undefined ? undefined : branchOf(kind, schema, kindOf?.kind === 'scalar' ? kindOf.text : undefined);
-  for (const { key, value } of map.pairs) {
-    if (named !== undefined) add(walk, named, 'definition', key);
-    const child = branch === undefined ? undefined : childSchema(kind, branch, key.text);
-    walkNode(walk, value, child, [...path, key.text]);
-  }
-}
-
-function readScalar(walk: Walk, node: ScalarNode, schema: SchemaNode | undefined, path: readonly string[]): void {
-  if (node.text === '') return;
-  const own = NAMED_VALUES[[walk.kind, ...path].join('/')];
-  if (own !== undefined) add(walk, own.kind, own.role, node);
-  const referred = schema?.reference === undefined ? undefined : REFERENCES[schema.reference];
-  if (referred !== undefined) add(walk, referred, 'reference', node);
-  if (schema?.['air-temperature-source'] === true && isTagOfPoint(node.text)) add(walk, 'point', 'reference', node);
+function anchorsOn(node: SyntaxNode): readonly Occurrence[] {
+  if (node.kind === 'alias') return [{ kind: 'anchor', role: 'reference', name: node.name, range: afterSign(node) }];
+  const { anchor } = node;
+  return anchor === undefined
+    ? []
+    : [{ kind: 'anchor', role: 'definition', name: anchor.name, range: afterSign(anchor) }];
 }
 
 function isTagOfPoint(text: string): boolean {
   const source = readAirTemperatureSource(text);
   return source.ok && source.value.value.kind === 'point';
-}
-
-function add({ found }: Walk, kind: NameKind, role: NameRole, { text, textStart, start, end }: ScalarNode): void {
-  const range = textStart === undefined ? { start, end } : { start: textStart, end: textStart + text.length };
-  found.push({ kind, role, name: text, range });
 }
 
 /** The name behind `&` or `*`. */
