@@ -1,12 +1,13 @@
-/** Tells the state where an extreme was found as a corner that a person can read. */
+/** Tells the state where an extreme was found as a corner that a person can read, and which formulas it leaves. */
 import { valueIfOk } from '../base/outcome.ts';
 import { COLDEST_POINT_CELSIUS } from '../physics/dew-point.ts';
 import { enhancementLeavesFormula } from '../physics/enhancement.ts';
 import type { OutsideFormula } from '../physics/formula.ts';
 import type { AirState } from '../physics/moist-air.ts';
-import { dewPoint, relativeHumidity } from '../physics/quantities.ts';
+import { dewPoint, dewPointAt, frostPoint, relativeHumidity } from '../physics/quantities.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
+import type { QuantityName } from '../quantity/quantity-names.ts';
 import type { Corner } from './fact.ts';
 
 export function cornerOf(state: AirState, phase: string | undefined, speed?: number): Corner {
@@ -23,6 +24,40 @@ export function cornerOf(state: AirState, phase: string | undefined, speed?: num
 /** Which formula's published range a state leaves, or undefined. */
 export function formulaLeftBy(state: AirState): OutsideFormula | undefined {
   return enhancementLeavesFormula(state.airCelsius, state.pressure, 'water');
+}
+
+/**
+ * Which formula's published range the computation of a quantity leaves at a state, or undefined.
+ * @param otherPressure for `dew-point-at`: the pressure in Pa that the gas is brought to
+ */
+export function formulaLeftByQuantity(
+  name: QuantityName,
+  state: AirState,
+  otherPressure?: number,
+): OutsideFormula | undefined {
+  const ofState = formulaLeftBy(state);
+  if (ofState !== undefined) return ofState;
+  const { airCelsius, pressure } = state;
+  switch (name) {
+    case 'dew-point':
+    case 'dew-point-depression': {
+      const point = valueIfOk(dewPoint(state));
+      return point === undefined ? undefined : enhancementLeavesFormula(point, pressure, 'water');
+    }
+    case 'dew-point-at': {
+      const point = otherPressure === undefined ? undefined : valueIfOk(dewPointAt(state, otherPressure));
+      if (point === undefined || otherPressure === undefined) return undefined;
+      return enhancementLeavesFormula(point, otherPressure, 'water');
+    }
+    case 'frost-point': {
+      const point = valueIfOk(frostPoint(state));
+      return point === undefined ? undefined : enhancementLeavesFormula(point, pressure, 'ice');
+    }
+    case 'relative-humidity-ice':
+      return enhancementLeavesFormula(airCelsius, pressure, 'ice');
+    default:
+      return undefined;
+  }
 }
 
 const DIMENSION_OF_UNIT: Readonly<Record<string, Dimension>> = { degC: 'temperature', Pa: 'pressure' };

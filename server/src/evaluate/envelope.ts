@@ -1,14 +1,17 @@
 /** The envelope of a space or phase: a box in temperature, humidity and pressure, cut off at saturation. */
-
 import { valueIfOk } from '../base/outcome.ts';
 import type { Located } from '../model/located.ts';
 import type { Envelope, Space } from '../model/model-types.generated.ts';
 import { dewPointOfVapour } from '../physics/dew-point.ts';
 import type { AirState } from '../physics/moist-air.ts';
+import { mixingRatio } from '../physics/quantities.ts';
 import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
 import { vapourPressureFromMixingRatio } from '../physics/vapour-pressure.ts';
+import { showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
+import type { FactInput } from './fact.ts';
+import type { SpacePressure } from './space-pressure.ts';
 
 export type HumidityKey = 'humidity' | 'dew-point' | 'dew-point-depression' | 'mixing-ratio';
 
@@ -28,16 +31,22 @@ export interface PhaseEnvelope {
   readonly humidity: Located<QuantityRange>;
   readonly pressure: Span;
   readonly speed: Located<QuantityRange> | undefined;
+  /** What every fact of the envelope is computed from. */
+  readonly inputs: readonly FactInput[];
 }
 
 /** The envelopes of a space whose temperature and humidity can be read, in the order of time. */
-export function phaseEnvelopes(space: Space, pressure: Span): readonly PhaseEnvelope[] {
+export function phaseEnvelopes(space: Space, pressure: SpacePressure): readonly PhaseEnvelope[] {
   const { air, phases } = space;
   if (phases !== undefined) return [...phases.value].flatMap(([name, located]) => readable(name, located, pressure));
   return air === undefined ? [] : readable(undefined, air, pressure);
 }
 
-function readable(phase: string | undefined, located: Located<Envelope>, pressure: Span): readonly PhaseEnvelope[] {
+function readable(
+  phase: string | undefined,
+  located: Located<Envelope>,
+  pressure: SpacePressure,
+): readonly PhaseEnvelope[] {
   const { temperature, humidity, dewPoint, dewPointDepression, mixingRatio, speed } = located.value;
   const given: readonly (readonly [HumidityKey, Located<QuantityRange> | undefined])[] = [
     ['humidity', humidity],
@@ -47,80 +56,76 @@ function readable(phase: string | undefined, located: Located<Envelope>, pressur
   ];
   const [chosen, second] = given.flatMap(([key, range]) => (range === undefined ? [] : [{ key, range }]));
   if (temperature === undefined || chosen === undefined || second !== undefined) return [];
+  const { key, range } = chosen;
+  const label = key === 'humidity' ? 'relative humidity' : key.replace(/-/g, ' ');
+  const inputs = [rangeInput('air temperature', temperature), rangeInput(label, range), pressure.input];
   const keyOrigin = located.keyOrigin ?? located.origin;
-  return [{ phase, keyOrigin, located, temperature, humidityKey: chosen.key, humidity: chosen.range, pressure, speed }];
+  return [{ phase, keyOrigin, located, temperature, humidityKey: key, humidity: range, pressure, speed, inputs }];
+}
+
+function rangeInput(label: string, { value, origin }: Located<QuantityRange>): FactInput {
+  return { label, text: showRange(value.low, value.high, value.dimension), origin };
 }
 
 /**
- * The state of the envelope at a temperature in °C, a humidity in the envelope's own measure, and a pressure in Pa,
- * brought back to saturation where it lies beyond.
+ * The state of the envelope at a temperature in °C, a pressure in Pa, and a share of the humidity range from 0 to 1.
+ * The share runs over that part of the range that air of this temperature can hold, so that 1 is saturation wherever
+ * the box reaches beyond it.
  */
-export function stateAt(envelope: PhaseEnvelope, celsius: number, humidity: number, pressure: number): AirState {
-  const saturated = Math.min(saturatedVapourPressure(celsius, pressure, 'water'), pressure);
-  const vapourPressure = Math.min(saturated, vapourPressureOf(envelope.humidityKey, celsius, humidity, pressure));
-  return { airCelsius: celsius, pressure, vapourPressure };
+export function stateAt(envelope: PhaseEnvelope, celsius: number, share: number, pressure: number): AirState {
+  const { humidityKey } = envelope;
+  const { low, high } = envelope.humidity.value;
+  const most = saturatedHumidity(humidityKey, celsius, pressure);
+  const from = Math.min(low, most);
+  const humidity = from + (Math.min(high, most) - from) * share;
+  const vapourPressure = vapourPressureOf(humidityKey, celsius, humidity, pressure);
+  return { airCelsius: celsius, pressure, vapourPressure: Math.min(vapourPressure, pressure) };
 }
 
-function vapourPressureOf(key: HumidityKey, celsius: number, humidity: number, pressure: number): number {
+/** The most that a humidity of this measure can be; a depression is bounded at its low end instead. */
+function saturatedHumidity(key: HumidityKey, celsius: number, pressure: number): number {
   switch (key) {
     case 'humidity':
-      return Math.max(0, humidity) * saturatedVapourPressure(celsius, pressure, 'water');
+      return 1;
     case 'dew-point':
-      return saturatedVapourPressure(Math.min(humidity, celsius), pressure, 'water');
+      return celsius;
     case 'dew-point-depression':
-      return saturatedVapourPressure(celsius - Math.max(0, humidity), pressure, 'water');
-    case 'mixing-ratio':
-      return vapourPressureFromMixingRatio(Math.max(0, humidity), pressure);
-  }
-}
-
-/** Why a box of temperature and humidity cannot exist as written. */
-export type Impossibility =
-  | { readonly kind: 'humidity-over-saturation'; readonly relativeHumidity: number }
-  | { readonly kind: 'dew-point-over-temperature'; readonly dewPointCelsius: number; readonly airCelsius: number }
-  | { readonly kind: 'negative-depression'; readonly depression: number }
-  | {
-      readonly kind: 'vapour-over-pressure';
-      readonly vapourPressure: number;
-      readonly airCelsius: number;
-      readonly pressure: number;
-    };
-
-export function impossibilityOf(envelope: PhaseEnvelope): Impossibility | undefined {
-  const { humidityKey, temperature, humidity, pressure } = envelope;
-  const highest = humidity.value.high;
-  const hottest = temperature.value.high;
-  switch (humidityKey) {
-    case 'humidity': {
-      if (highest > 1) return { kind: 'humidity-over-saturation', relativeHumidity: highest };
-      const vapourPressure = highest * saturatedVapourPressure(hottest, pressure.low, 'water');
-      if (vapourPressure <= pressure.low) return undefined;
-      return { kind: 'vapour-over-pressure', vapourPressure, airCelsius: hottest, pressure: pressure.low };
-    }
-    case 'dew-point-depression':
-      return humidity.value.low < 0 ? { kind: 'negative-depression', depression: humidity.value.low } : undefined;
-    case 'dew-point':
+      return Number.POSITIVE_INFINITY;
     case 'mixing-ratio': {
-      const dewPointCelsius = highestDewPoint(envelope);
-      if (dewPointCelsius === undefined || dewPointCelsius <= hottest) return undefined;
-      return { kind: 'dew-point-over-temperature', dewPointCelsius, airCelsius: hottest };
+      const vapourPressure = saturatedVapourPressure(celsius, pressure, 'water');
+      if (vapourPressure >= pressure) return Number.POSITIVE_INFINITY;
+      return mixingRatio({ airCelsius: celsius, pressure, vapourPressure });
     }
   }
 }
 
-/** Where the box reaches over saturation and is cut there: its highest dew point lies above its lowest temperature. */
-export function saturationCut(
-  envelope: PhaseEnvelope,
-): { readonly dewPointCelsius: number; readonly airCelsius: number } | undefined {
-  if (envelope.humidityKey === 'humidity' || envelope.humidityKey === 'dew-point-depression') return undefined;
-  const airCelsius = envelope.temperature.value.low;
-  const dewPointCelsius = highestDewPoint(envelope);
-  return dewPointCelsius === undefined || dewPointCelsius <= airCelsius ? undefined : { dewPointCelsius, airCelsius };
+export function vapourPressureOf(key: HumidityKey, celsius: number, humidity: number, pressure: number): number {
+  switch (key) {
+    case 'humidity':
+      return humidity * saturatedVapourPressure(celsius, pressure, 'water');
+    case 'dew-point':
+      return saturatedVapourPressure(humidity, pressure, 'water');
+    case 'dew-point-depression':
+      return saturatedVapourPressure(celsius - humidity, pressure, 'water');
+    case 'mixing-ratio':
+      return vapourPressureFromMixingRatio(humidity, pressure);
+  }
 }
 
-function highestDewPoint(envelope: PhaseEnvelope): number | undefined {
-  const highest = envelope.humidity.value.high;
-  if (envelope.humidityKey === 'dew-point') return highest;
-  const { high } = envelope.pressure;
-  return valueIfOk(dewPointOfVapour(vapourPressureFromMixingRatio(highest, high), high));
+/**
+ * The temperatures in °C inside the box at which its driest and wettest air are just saturated: where the cut at
+ * saturation gives the box new corners.
+ */
+export function cutTemperatures(envelope: PhaseEnvelope, pressure: number): readonly number[] {
+  const { low, high } = envelope.temperature.value;
+  const ends = [envelope.humidity.value.low, envelope.humidity.value.high];
+  const points = ends.map((humidity) => dewPointOfRange(envelope.humidityKey, humidity, pressure));
+  return points.filter((celsius) => celsius !== undefined && celsius > low && celsius < high) as number[];
+}
+
+/** The dew point in °C of a humidity that does not depend on the air temperature, or undefined. */
+export function dewPointOfRange(key: HumidityKey, humidity: number, pressure: number): number | undefined {
+  if (key === 'dew-point') return humidity;
+  if (key !== 'mixing-ratio') return undefined;
+  return valueIfOk(dewPointOfVapour(vapourPressureFromMixingRatio(humidity, pressure), pressure));
 }

@@ -1,11 +1,12 @@
 /**
- * The worst corner of an envelope: found over the whole box, never assumed to be a corner. The box is sampled once
- * per envelope; each search takes the best sample and, where that is no corner of the box, climbs from there.
+ * The worst corner of an envelope: searched over the whole box, never assumed to be a corner of it. The box is sampled
+ * once per envelope, the corners that the cut at saturation gives it included; each search takes the best sample and
+ * climbs from there while a small step still helps.
  */
 import type { AirState } from '../physics/moist-air.ts';
-import { type PhaseEnvelope, type Span, stateAt } from './envelope.ts';
+import { cutTemperatures, type PhaseEnvelope, type Span, stateAt } from './envelope.ts';
 
-/** A place in the box: shares from 0 to 1 along temperature, humidity and pressure. */
+/** A place in the box: air temperature in °C, share of the possible humidity range, pressure in Pa. */
 type Place = readonly [number, number, number];
 
 interface Sample {
@@ -23,27 +24,38 @@ export interface Extreme {
   readonly state: AirState;
 }
 
-const STEPS = 8;
-const FINEST_STEP = 1e-7;
+/** Even steps along each range; between two samples a search climbs. */
+const STEPS = 4;
+/** The last step of a climb, as a share of the range: where a quantity ends or has a kink, 80 K give 1e-6 K. */
+const FINEST_STEP = 1e-8;
+const SHARES: Span = { low: 0, high: 1 };
 
 export function sampleEnvelope(envelope: PhaseEnvelope): SampledEnvelope {
   const samples: Sample[] = [];
-  const shares = (span: Span, steps: number): readonly number[] =>
-    span.low === span.high ? [0] : Array.from({ length: steps + 1 }, (_, step) => step / steps);
-  for (const pressureShare of shares(envelope.pressure, 2)) {
-    for (const temperatureShare of shares(envelope.temperature.value, STEPS)) {
-      for (const humidityShare of shares(envelope.humidity.value, STEPS)) {
-        const place: Place = [temperatureShare, humidityShare, pressureShare];
-        samples.push({ place, state: stateOf(envelope, place) });
+  const { temperature, humidity, pressure } = envelope;
+  const shares = humidity.value.low === humidity.value.high ? [0] : evenly(SHARES, STEPS);
+  for (const pascal of evenly(pressure, STEPS)) {
+    for (const celsius of [...evenly(temperature.value, STEPS), ...cutTemperatures(envelope, pascal)]) {
+      for (const share of shares) {
+        const place: Place = [celsius, share, pascal];
+        samples.push({ place, state: stateAt(envelope, ...place) });
       }
     }
   }
   return { envelope, samples };
 }
 
+function evenly({ low, high }: Span, steps: number): readonly number[] {
+  if (low === high) return [low];
+  const between = Array.from({ length: steps - 1 }, (_, step) => low + ((high - low) * (step + 1)) / steps);
+  return [low, ...between, high];
+}
+
 /**
- * The highest or lowest value of a function over the envelope, and the state where it has it.
- * @returns undefined where the function has no value anywhere
+ * The highest or lowest value of a function over the envelope, and the state where it has it. The function may lack a
+ * value in part of the envelope, and have kinks; between two samples it is taken to have one extreme.
+ *
+ * @returns undefined where the function has no value at any sample
  */
 export function extremeOf(
   { envelope, samples }: SampledEnvelope,
@@ -51,46 +63,41 @@ export function extremeOf(
   valueAt: (state: AirState) => number | undefined,
 ): Extreme | undefined {
   const sign = direction === 'highest' ? 1 : -1;
-  let best: (Extreme & { readonly place: Place }) | undefined;
-  const offer = (place: Place, state: AirState): boolean => {
-    const value = valueAt(state);
+  let best: (Extreme & Sample) | undefined;
+  const offer = (sample: Sample): boolean => {
+    const value = valueAt(sample.state);
     if (value === undefined || !Number.isFinite(value)) return false;
     if (best !== undefined && sign * value <= sign * best.value) return false;
-    best = { value, state, place };
+    best = { ...sample, value };
     return true;
   };
-  for (const { place, state } of samples) offer(place, state);
-  if (best === undefined || best.place.every((share) => share === 0 || share === 1)) return best;
-  const widths = [envelope.temperature.value, envelope.humidity.value, envelope.pressure];
-  for (let step = 1 / (2 * STEPS); step > FINEST_STEP; step /= 2) {
+  for (const sample of samples) offer(sample);
+  const axes: readonly Span[] = [envelope.temperature.value, SHARES, envelope.pressure];
+  const stepsHelp = (size: number): boolean => {
+    const from = best?.place;
+    return (
+      from !== undefined &&
+      neighbours(from, axes, size).some((place) => offer({ place, state: stateAt(envelope, ...place) }))
+    );
+  };
+  if (!stepsHelp(FINEST_STEP)) return best;
+  for (let size = 1 / (2 * STEPS); size > FINEST_STEP; size /= 2) {
     let climbing = true;
-    while (climbing) {
-      climbing = false;
-      for (const [axis, { low, high }] of widths.entries()) {
-        if (low === high) continue;
-        for (const by of [step, -step]) {
-          const place = moved((best as { place: Place }).place, axis, by);
-          if (place !== undefined && offer(place, stateOf(envelope, place))) climbing = true;
-        }
-      }
-    }
+    while (climbing) climbing = stepsHelp(size);
   }
   return best;
 }
 
-function moved(place: Place, axis: number, by: number): Place | undefined {
-  const from = place[axis] ?? 0;
-  const to = Math.max(0, Math.min(1, from + by));
-  if (to === from) return undefined;
-  return place.map((share, index) => (index === axis ? to : share)) as unknown as Place;
-}
-
-function stateOf(envelope: PhaseEnvelope, [temperature, humidity, pressure]: Place): AirState {
-  const along = ({ low, high }: Span, share: number): number => low + (high - low) * share;
-  return stateAt(
-    envelope,
-    along(envelope.temperature.value, temperature),
-    along(envelope.humidity.value, humidity),
-    along(envelope.pressure, pressure),
-  );
+/** The places one step along each axis, both ways, that lie in the box. */
+function neighbours(place: Place, axes: readonly Span[], size: number): readonly Place[] {
+  return axes.flatMap(({ low, high }, axis) => {
+    const from = place[axis] ?? low;
+    const step = size * (high - low);
+    return [from + step, from - step].flatMap((to): Place[] => {
+      const bounded = Math.min(high, Math.max(low, to));
+      if (bounded === from) return [];
+      const [celsius, share, pressure] = place;
+      return [[axis === 0 ? bounded : celsius, axis === 1 ? bounded : share, axis === 2 ? bounded : pressure]];
+    });
+  });
 }

@@ -2,7 +2,7 @@
  * A fact: a number that a user may see, with how it came about. Rules compare facts; diagnostics, hovers, JSON and
  * reports print them through the same functions.
  */
-import type { Formula } from '../physics/formula.ts';
+import type { Formula, OutsideFormula } from '../physics/formula.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
@@ -41,8 +41,10 @@ export interface Fact {
   /** The relation in plain text, where it is more than one formula. */
   readonly relation?: string;
   readonly formulas: readonly Formula[];
-  /** Assumptions, and where a formula's published range was left. */
+  /** Assumptions, and in words which published range was left. */
   readonly notes: readonly string[];
+  /** The formula whose published range the computation left. */
+  readonly outside?: OutsideFormula;
 }
 
 /** A fact that has its value. */

@@ -2,8 +2,11 @@
 import type { Located } from '../model/located.ts';
 import type { Heater, HumidityProbe } from '../model/model-types.generated.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import { isUnread } from './unread.ts';
 
 export interface HeaterUse {
+  /** False where a heater is written and its mode cannot be read. */
+  readonly known: boolean;
   readonly on: boolean;
   readonly mode: 'off' | 'continuous' | 'on-demand';
   readonly located: Located<Heater> | undefined;
@@ -11,9 +14,11 @@ export interface HeaterUse {
   readonly rise: Located<Quantity> | undefined;
 }
 
-export function heaterUse(probe: HumidityProbe | undefined): HeaterUse {
-  const located = probe?.heater;
-  const mode = located?.value.mode?.value ?? 'off';
+export function heaterUse(probe: Located<HumidityProbe> | undefined): HeaterUse {
+  const located = probe?.value.heater;
+  const given = located?.value.mode?.value;
+  const known = located === undefined ? !isUnread(probe, 'heater', located) : given !== undefined;
+  const mode = given ?? 'off';
   const on = mode !== 'off';
-  return { on, mode, located, rise: on ? located?.value.rise : undefined };
+  return { known, on, mode, located, rise: on ? located?.value.rise : undefined };
 }

@@ -1,21 +1,24 @@
 /** Everything that is computed for one point: facts by their id, and how its reports get their air temperature. */
-
+import type { Located } from '../model/located.ts';
 import type {
   HumidityProbeModel,
   Point,
+  Report,
   TemperatureProbeModel,
   TransmitterModel,
 } from '../model/model-types.generated.ts';
 import type { Entry } from '../model/read-file.ts';
 import { isQuantityName, type QuantityName } from '../quantity/quantity-names.ts';
 import { type OtherPoint, type ResolvedSource, resolveSource } from './air-temperature.ts';
+import { airTemperatureCostFacts } from './air-temperature-cost.ts';
 import { drynessFacts } from './dryness.ts';
 import type { Fact } from './fact.ts';
-import { fixedTemperatureError } from './fixed-temperature.ts';
+import { frostPointFacts } from './frost-point.ts';
 import { type HeaterUse, heaterUse } from './heater.ts';
 import type { ModelCatalogue, ModelRef } from './models.ts';
+import { reportFacts } from './report-facts.ts';
 import type { SiteSettings } from './site-settings.ts';
-import { quantityExtreme, type SpaceEvaluation } from './space.ts';
+import type { SpaceEvaluation } from './space.ts';
 
 /** What the evaluation of one point depends on; where all of it is the same, so is the result. */
 export interface PointInputs {
@@ -30,6 +33,7 @@ export interface PointInputs {
 
 export interface ReportEvaluation {
   readonly quantity: QuantityName;
+  readonly report: Located<Report>;
   readonly source: ResolvedSource;
 }
 
@@ -58,7 +62,7 @@ function resolvePoint(inputs: PointInputs): ResolvedPoint {
   const { entry, catalogue, otherPoints } = inputs;
   const point = entry.located?.value ?? {};
   const probe = point.humidityProbe?.value;
-  const heater = heaterUse(probe);
+  const heater = heaterUse(point.humidityProbe);
   const modelOf = <Model>(models: ReadonlyMap<string, ModelRef<Model>>, id: string | undefined) =>
     id === undefined ? undefined : models.get(id);
   const other = (tag: string): OtherPoint => otherPoints.get(tag) ?? { tag, entry: undefined, space: undefined };
@@ -70,25 +74,19 @@ function resolvePoint(inputs: PointInputs): ResolvedPoint {
     transmitterModel: modelOf(catalogue.transmitters, point.transmitter?.value.model?.value),
     heater,
     reports: [...(point.reports?.value ?? [])].flatMap(([name, report]) =>
-      isQuantityName(name) ? [{ quantity: name, source: resolveSource(name, report.value, point, heater, other) }] : [],
+      isQuantityName(name)
+        ? [{ quantity: name, report, source: resolveSource(name, report, entry, heater, other) }]
+        : [],
     ),
   };
 }
 
 /** The facts of a point, each topic from its own module. */
 function factsOf(resolved: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
-  return [...drynessFacts(resolved, space), ...reportFacts(resolved, space)];
-}
-
-function reportFacts({ point, reports }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
-  return reports.flatMap(({ quantity, source }) => {
-    const report = point.reports?.value.get(quantity)?.value;
-    const otherPressure = report?.atPressure?.value.value;
-    const range = [
-      quantityExtreme(space, quantity, 'lowest', otherPressure),
-      quantityExtreme(space, quantity, 'highest', otherPressure),
-    ];
-    if (source.kind !== 'fixed') return range;
-    return [...range, fixedTemperatureError(space, quantity, source.celsius, report?.airTemperature?.origin)];
-  });
+  return [
+    ...drynessFacts(resolved, space),
+    ...reportFacts(resolved, space),
+    ...frostPointFacts(resolved, space),
+    ...airTemperatureCostFacts(resolved, space),
+  ];
 }

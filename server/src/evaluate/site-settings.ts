@@ -4,6 +4,7 @@ import type { Severity, SiteHeader } from '../model/model-types.generated.ts';
 import { pressureAtAltitude } from '../physics/standard-atmosphere.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
+import { isUnread } from './unread.ts';
 
 /** A limit with the place that sets it; the built-in value has none. */
 export interface Setting {
@@ -16,6 +17,8 @@ export interface SiteSettings {
   /** Pressure of the outdoor air in Pa, from the altitude by ISO 2533; at sea level where no altitude is given. */
   readonly airPressure: Setting;
   readonly altitude: Located<Quantity> | undefined;
+  /** True where an altitude is written and cannot be read, or the site's header cannot. */
+  readonly altitudeUnread: boolean;
   readonly surroundings: Located<QuantityRange> | undefined;
   readonly sensorHumidityLimit: Setting;
   readonly unheatedHumidityLimit: Setting;
@@ -29,7 +32,8 @@ export interface SiteSettings {
 const BUILT_IN = { sensorHumidityLimit: 0.8, unheatedHumidityLimit: 0.9, margin: 2, coverage: 2 } as const;
 const NO_SEVERITIES: ReadonlyMap<string, Located<Severity>> = new Map();
 
-export function siteSettings(header: SiteHeader | undefined): SiteSettings {
+export function siteSettings(located: Located<SiteHeader> | undefined): SiteSettings {
+  const header = located?.value;
   const defaults = header?.defaults?.value;
   const setting = (given: Located<Quantity> | undefined, builtIn: number): Setting =>
     given === undefined ? { value: builtIn } : { value: given.value.value, origin: given.origin };
@@ -40,6 +44,7 @@ export function siteSettings(header: SiteHeader | undefined): SiteSettings {
     id: header?.id?.value,
     airPressure: { value: airPressure, ...(altitude === undefined ? {} : { origin: altitude.origin }) },
     altitude,
+    altitudeUnread: header === undefined || isUnread(located, 'altitude', altitude),
     surroundings: header?.surroundings,
     sensorHumidityLimit: setting(defaults?.sensorHumidityLimit, BUILT_IN.sensorHumidityLimit),
     unheatedHumidityLimit: setting(defaults?.unheatedHumidityLimit, BUILT_IN.unheatedHumidityLimit),

@@ -1,0 +1,49 @@
+/** Which models can keep the sensor of a point dry, by what their data sheets say. */
+import type { Located } from '../model/located.ts';
+import type { HumidityProbeModel } from '../model/model-types.generated.ts';
+import { isKnown } from './fact.ts';
+import type { ModelRef } from './models.ts';
+import type { ResolvedPoint } from './point.ts';
+import { quantityExtreme } from './space.ts';
+import { isUnread } from './unread.ts';
+
+type Ref = ModelRef<HumidityProbeModel>;
+
+/** True where the point's model can be read and has no heater. */
+export function modelHasNoHeater({ humidityProbeModel }: ResolvedPoint): boolean {
+  const model = humidityProbeModel?.model;
+  return model !== undefined && model.value.heater === undefined && !isUnread(model, 'heater', undefined);
+}
+
+/** True where the point's own model reaches a rise in K and its head bears the hottest air with it. */
+export function ownModelHeats(resolved: ResolvedPoint, rise: number): boolean {
+  const { humidityProbeModel } = resolved;
+  return humidityProbeModel !== undefined && heats(humidityProbeModel, rise, hottestAir(resolved));
+}
+
+/** The other models of the site's kits of which that is true, in the order of the kits. */
+export function otherModelsThatHeat(resolved: ResolvedPoint, rise: number): readonly Ref[] {
+  const hottest = hottestAir(resolved);
+  const { humidityProbeModel, catalogue } = resolved;
+  return [...catalogue.humidityProbes.values()].filter(
+    (ref) => ref.id !== humidityProbeModel?.id && heats(ref, rise, hottest),
+  );
+}
+
+/** What the head bears at most, in °C, where the model says it. */
+export function hottestHeadOf(model: Located<HumidityProbeModel> | undefined): number | undefined {
+  return model?.value.ranges?.value.temperature?.value.high;
+}
+
+function heats({ model }: Ref, rise: number, hottestAirCelsius: number | undefined): boolean {
+  const reach = model?.value.heater?.value.maximumRise?.value.value;
+  const bears = hottestHeadOf(model);
+  if (reach === undefined || bears === undefined || hottestAirCelsius === undefined) return false;
+  return rise <= reach && hottestAirCelsius + rise <= bears;
+}
+
+function hottestAir({ space }: ResolvedPoint): number | undefined {
+  if (space === undefined) return undefined;
+  const fact = quantityExtreme(space, 'air-temperature', 'highest');
+  return isKnown(fact) ? fact.value : undefined;
+}
