@@ -1,0 +1,61 @@
+/** Facts that are the worst value of something over the envelope of a space. */
+import type { OutsideFormula } from '../physics/formula.ts';
+import type { AirState } from '../physics/moist-air.ts';
+import { cornerOf, formulaLeftBy, wordsOfOutside } from './corner.ts';
+import { extremeOf } from './extreme.ts';
+import type { Fact, FactInput } from './fact.ts';
+import type { PhaseEvaluation } from './phase.ts';
+
+export interface WorstState {
+  readonly value: number;
+  readonly state: AirState;
+  readonly phase: PhaseEvaluation;
+}
+
+/** The highest or lowest value of a function over all phases, with the phase and the state. */
+export function worstOverPhases(
+  phases: readonly PhaseEvaluation[],
+  direction: 'highest' | 'lowest',
+  valueAt: (state: AirState) => number | undefined,
+): WorstState | undefined {
+  let worst: WorstState | undefined;
+  for (const phase of phases) {
+    const found = phase.sampled === undefined ? undefined : extremeOf(phase.sampled, direction, valueAt);
+    if (found === undefined) continue;
+    const better =
+      worst === undefined || (direction === 'highest' ? found.value > worst.value : found.value < worst.value);
+    if (better) worst = { ...found, phase };
+  }
+  return worst;
+}
+
+/** What a fact says of itself before its value is known. */
+export type FactBase = Pick<Fact, 'id' | 'title' | 'dimension' | 'formulas'> & {
+  readonly relation: string;
+  readonly notes?: readonly string[];
+};
+
+/**
+ * @param inputs what went in besides the envelope
+ * @param leaves which published range the computation leaves at the worst state; by default that of the state itself
+ */
+export function worstFact(
+  base: FactBase,
+  worst: WorstState | undefined,
+  inputs: readonly FactInput[],
+  leaves: (state: AirState) => OutsideFormula | undefined = formulaLeftBy,
+): Fact {
+  const notes = base.notes ?? [];
+  if (worst === undefined)
+    return { ...base, value: undefined, missing: 'no state of the envelope has it', inputs, notes };
+  const { value, state, phase } = worst;
+  const outside = base.formulas.length === 0 ? undefined : leaves(state);
+  return {
+    ...base,
+    value,
+    at: cornerOf(state, phase.envelope.phase),
+    inputs: [...inputs, ...phase.envelope.inputs],
+    notes: outside === undefined ? notes : [...notes, wordsOfOutside(outside)],
+    ...(outside === undefined ? {} : { outside }),
+  };
+}
