@@ -32,17 +32,24 @@ const STEM_NOTES: readonly string[] = [
   ...FITTING_NOTES,
 ];
 
-/** @param insulation of the fitting in m, where another than the mounting's is asked about */
-export function wallPull(thermometer: Thermometer, space: SpaceEvaluation, insulation?: number): Given<WallPull> {
+/** Another insertion or insulation of the fitting than the mounting's, m. */
+export interface OtherMounting {
+  readonly insertion?: number;
+  readonly insulation?: number;
+}
+
+/** @param other what is asked about in place of the mounting as it is */
+export function wallPull(thermometer: Thermometer, space: SpaceEvaluation, other: OtherMounting = {}): Given<WallPull> {
   const mounted = thermometer.stem;
   if (!mounted.ok) return mounted;
   const wall = spaceWall(space);
   if (!wall.ok) return wall;
   const surroundings = surroundingsOf(space.settings);
   if (!surroundings.ok) return surroundings;
-  const { stem, insertion } = mounted.value;
+  const { stem } = mounted.value;
+  const { insertion = mounted.value.insertion, insulation = mounted.value.insulation } = other;
   const ends = [surroundings.value.low, surroundings.value.high];
-  const aroundFitting = fittingLayers(wall.value, insulation ?? mounted.value.insulation);
+  const aroundFitting = fittingLayers(wall.value, insulation);
   const farFromFitting = wallLayers(wall.value);
   const filmAt = (state: AirState, phase: PhaseEnvelope): Given<number> => {
     const speed = given(phase.speed?.value.low, 'no air speed is given');

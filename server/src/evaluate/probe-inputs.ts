@@ -1,0 +1,49 @@
+/** The entries that the errors of an air temperature are computed from, with their places. */
+import type { Located } from '../model/located.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import type { FactInput } from './fact.ts';
+import type { ResolvedPoint } from './point.ts';
+import type { SpaceEvaluation } from './space.ts';
+import type { ThermometerKind } from './thermometer.ts';
+
+/** Nothing where the quantity is not given. @param file where that is not the file of the point */
+export function quantityInput(
+  label: string,
+  located: Located<Quantity> | undefined,
+  file?: string,
+): readonly FactInput[] {
+  if (located === undefined) return [];
+  const { value, origin } = located;
+  return [{ label, text: showQuantity(value.value, value.dimension), origin, ...(file === undefined ? {} : { file }) }];
+}
+
+export function gradientInputs({ point }: ResolvedPoint, space: SpaceEvaluation): readonly FactInput[] {
+  return [
+    ...quantityInput('gradient', space.located.value.gradient),
+    ...quantityInput('spacing', point.airTemperatureProbe?.value.mounting?.value.spacing),
+  ];
+}
+
+export function warmingInputs({ point, heater, humidityProbeModel }: ResolvedPoint): readonly FactInput[] {
+  const mounting = point.airTemperatureProbe?.value.mounting?.value;
+  const position = mounting?.position;
+  const power = humidityProbeModel?.model?.value.heater?.value.power;
+  return [
+    ...quantityInput('heater rise', heater.rise),
+    ...quantityInput('heater power', power, humidityProbeModel?.file),
+    ...quantityInput('spacing', mounting?.spacing),
+    ...(position === undefined ? [] : [{ label: 'position', text: position.value, origin: position.origin }]),
+  ];
+}
+
+export function lagInputs(point: ResolvedPoint, space: SpaceEvaluation, kind: ThermometerKind): readonly FactInput[] {
+  const { humidityProbeModel, airTemperatureProbeModel } = point;
+  const ofHead = humidityProbeModel?.model?.value.response;
+  const ofProbe = kind === 'own-head' ? undefined : airTemperatureProbeModel?.model?.value.response;
+  return [
+    ...space.phases.flatMap(({ envelope }) => quantityInput('ramp', envelope.located.value.ramp)),
+    ...quantityInput('response of the humidity probe', ofHead, humidityProbeModel?.file),
+    ...quantityInput('response of the air-temperature probe', ofProbe, airTemperatureProbeModel?.file),
+  ];
+}
