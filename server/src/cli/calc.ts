@@ -7,7 +7,7 @@ import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { type Call, choice } from './call.ts';
-import { rounded } from './format-json.ts';
+import { rounded } from './formats/json.ts';
 import { CallProblem } from './problem.ts';
 
 const SEA_LEVEL = 101_325;

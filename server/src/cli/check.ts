@@ -2,51 +2,56 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { fileUri } from '../analysis/file-location.ts';
+import { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
-import { SEVERITIES, type Severity } from '../rules/rule.ts';
+import { SEVERITIES } from '../rules/rule.ts';
 import { isRuleName } from '../rules/rule-names.ts';
 import { type Call, choice } from './call.ts';
-import { type CheckResult, checkFiles, reaches } from './check-result.ts';
+import { checkInWorkers, WORTH_WORKERS } from './check-in-workers.ts';
+import { type FileReport, type ReportOptions, reaches, reportOf, summaryOf } from './file-report.ts';
 import { findFiles } from './find-files.ts';
-import { formatJson } from './format-json.ts';
-import { formatText } from './format-text.ts';
+import { FORMAT_NAMES, FORMATS } from './formats/formats.ts';
 import { loadKits, loadWorkspace } from './load.ts';
 import { CallProblem } from './problem.ts';
-import { coloursFor, wantsColour } from './terminal.ts';
+import { wantsColour } from './terminal.ts';
 
-const FORMATS = ['text', 'json'] as const;
 const LIMITS = [...SEVERITIES, 'never'] as const;
 
-export function check(call: Call): number {
-  const format = choice(call, 'format', FORMATS, 'text');
-  const limit: Severity | 'never' = choice(call, 'fail-on', LIMITS, 'error');
+export async function check(call: Call): Promise<number> {
+  const format = choice(call, 'format', FORMAT_NAMES, 'text');
+  const limit = choice(call, 'fail-on', LIMITS, 'error');
   const only = call.options['only'];
   if (only !== undefined && !isRuleName(only)) throw new CallProblem(`--only ${only}: there is no such rule`);
-  const result = resultOf(call, only);
-  const colours = coloursFor(wantsColour(call.flags.has('no-color')));
-  process.stdout.write(`${format === 'json' ? formatJson(result) : formatText(result, colours)}\n`);
-  return reaches(result.counts, limit) ? 1 : 0;
+  const options = { format, only, colour: wantsColour(call.flags.has('no-color')) };
+  const reports = await reportsOf(call, options);
+  const summary = summaryOf(reports);
+  const texts = reports.map(({ text }) => text).filter((text) => text !== '');
+  process.stdout.write(`${FORMATS[format].ofAll(texts, summary, options.colour)}\n`);
+  return reaches(summary.counts, limit) ? 1 : 0;
 }
 
-function resultOf(call: Call, only: string | undefined): CheckResult {
+async function reportsOf(call: Call, options: ReportOptions): Promise<readonly FileReport[]> {
   const name = call.options['stdin-as'];
-  if (name !== undefined) return standardInput(name, call, only);
+  if (name !== undefined) return standardInput(name, call, options);
   const found = findFiles(call.rest);
+  const wanted = found.files.filter(inShard(call.options['shard']));
+  if (wanted.length >= WORTH_WORKERS) return checkInWorkers(found, wanted, options);
   const workspace = loadWorkspace(found);
-  return checkFiles(workspace, found.files.filter(inShard(call.options['shard'])).map(fileUri), only);
+  return wanted.flatMap((path) => reportOf(workspace, fileUri(path), options) ?? []);
 }
 
 /** Checks standard input in place of the file that it will be saved as. */
-function standardInput(name: string, call: Call, only: string | undefined): CheckResult {
+function standardInput(name: string, call: Call, options: ReportOptions): readonly FileReport[] {
   if (call.rest.length > 0) throw new CallProblem('--stdin-as takes no paths');
   if (fileKindOf(name) === undefined) {
     throw new CallProblem(`--stdin-as ${name}: not named *.dewsite.yaml, *.dewkit.yaml or *.dewvisit.yaml`);
   }
   const file = fileUri(resolve(name));
-  const workspace = loadWorkspace({ files: [], whole: false });
+  const workspace = new Workspace();
   workspace.set(file, readFileSync(0, 'utf8'));
   loadKits(workspace, file);
-  return checkFiles(workspace, [file], only);
+  const report = reportOf(workspace, file, options);
+  return report === undefined ? [] : [report];
 }
 
 /** Every file is read, so that tags are compared over all of them; a shard reports its share of the files. */

@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 /** The command line: which command a call means, and its exit status. */
 import { createRequire } from 'node:module';
+import { isMainThread } from 'node:worker_threads';
 import { calc } from './calc.ts';
 import { type Call, type CallForm, readCall } from './call.ts';
 import { check } from './check.ts';
+import { runWorker } from './check-worker.ts';
 import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
 import { CallProblem } from './problem.ts';
@@ -12,13 +14,13 @@ interface Command extends CallForm {
   readonly usage: string;
   readonly about: string;
   /** @returns the exit status, or nothing where the command goes on running */
-  run(call: Call): number | undefined;
+  run(call: Call): number | undefined | Promise<number>;
 }
 
 const COMMANDS: Readonly<Record<string, Command>> = {
   check: {
     usage:
-      'check [PATH ...] [--format text|json] [--fail-on error|warning|information|hint|never] [--only RULE] [--shard I/N] [--stdin-as NAME]',
+      'check [PATH ...] [--format text|json|sarif|junit|github] [--fail-on error|warning|information|hint|never] [--only RULE] [--shard I/N] [--stdin-as NAME]',
     about: 'checks files and folders (default: here, recursively, what git ignores left out)',
     options: ['format', 'fail-on', 'only', 'shard', 'stdin-as'],
     flags: ['no-color'],
@@ -70,7 +72,7 @@ function help(): string {
   return `dewright checks the site files of humidity measurement points.\n\n${commands.join('\n')}\n\nExit status: 0 nothing at or above --fail-on, 1 findings at or above it, 2 the call or a file could not be read.\n`;
 }
 
-function main(words: readonly string[]): number | undefined {
+async function main(words: readonly string[]): Promise<number | undefined> {
   const [name, ...rest] = words;
   if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
     process.stdout.write(help());
@@ -85,12 +87,17 @@ function main(words: readonly string[]): number | undefined {
   return command.run(readCall(rest, command));
 }
 
-try {
-  const status = main(process.argv.slice(2));
-  if (status !== undefined) process.exitCode = status;
-} catch (error) {
+function fail(error: unknown): void {
   const words =
     error instanceof CallProblem ? error.message : 'something went wrong in the program itself; please report it';
   process.stderr.write(`dewright: ${words}\n`);
   process.exitCode = UNREADABLE;
+}
+
+if (isMainThread) {
+  main(process.argv.slice(2)).then((status) => {
+    if (status !== undefined) process.exitCode = status;
+  }, fail);
+} else {
+  runWorker();
 }

@@ -1,31 +1,38 @@
 /** The JSON of `check`: findings with their numbers, and every fact of every space and point. */
-import { filePath } from '../analysis/file-location.ts';
-import type { Finding, RelatedPlace } from '../analysis/finding.ts';
-import type { LineIndex, Position } from '../base/line-index.ts';
-import type { TextRange } from '../base/text-range.ts';
-import { type Corner, type Fact, isKnown, showFact } from '../evaluate/fact.ts';
-import { subjectFacts } from '../features/subject-facts.ts';
-import { showNumber } from '../quantity/format-quantity.ts';
-import type { CheckedFile, CheckResult } from './check-result.ts';
-import { shownPath } from './load.ts';
+import { filePath } from '../../analysis/file-location.ts';
+import type { Finding, RelatedPlace } from '../../analysis/finding.ts';
+import type { LineIndex, Position } from '../../base/line-index.ts';
+import type { TextRange } from '../../base/text-range.ts';
+import { type Corner, type Fact, isKnown, showFact } from '../../evaluate/fact.ts';
+import { subjectFacts } from '../../features/subject-facts.ts';
+import { showNumber } from '../../quantity/format-quantity.ts';
+import { shownPath } from '../load.ts';
+import type { CheckedFile, Format, FormatContext } from './format.ts';
 
 const SIGNIFICANT_DIGITS = 8;
 
-export function formatJson(result: CheckResult): string {
-  const files = result.files.map((file) => ({
+/** One file a line, so that two runs compare line by line. */
+export const json: Format = {
+  ofFile: (file, context) => JSON.stringify(fileJson(file, context)),
+  ofAll: (files, { counts, ...summary }) => {
+    const { accepted, ...sizes } = summary;
+    return `{"version":1,"files":[\n${files.join(',\n')}\n],"summary":${JSON.stringify({ ...sizes, ...counts, accepted })}}`;
+  },
+};
+
+function fileJson(file: CheckedFile, context: FormatContext) {
+  return {
     path: file.path,
-    findings: file.findings.map((finding) => findingJson(finding, file, result)),
+    findings: file.findings.map((finding) => findingJson(finding, file, context)),
     subjects: subjectFacts(file.analysis).map(({ subject, kind, facts }) => ({
       subject,
       kind,
       facts: Object.fromEntries(facts.map((fact) => [fact.id, factJson(fact, file)])),
     })),
-  }));
-  const summary = { files: result.files.length, points: result.points, ...result.counts, accepted: result.accepted };
-  return JSON.stringify({ version: 1, files, summary }, undefined, 1);
+  };
 }
 
-function findingJson(finding: Finding, file: CheckedFile, result: CheckResult) {
+function findingJson(finding: Finding, file: CheckedFile, context: FormatContext) {
   return {
     rule: finding.rule,
     severity: finding.severity,
@@ -33,13 +40,13 @@ function findingJson(finding: Finding, file: CheckedFile, result: CheckResult) {
     range: rangeJson(finding.range, file.analysis.parsed.lines),
     subject: finding.subject,
     values: Object.fromEntries(finding.facts.filter(isKnown).map((fact) => [fact.id, valueJson(fact)])),
-    related: finding.related.map((place) => relatedJson(place, result)),
+    related: finding.related.map((place) => relatedJson(place, context)),
     fixes: finding.fixes.map(({ title, kind }) => ({ title, kind })),
   };
 }
 
-function relatedJson({ message, file, range }: RelatedPlace, { workspace }: CheckResult) {
-  const lines = workspace.parsed(file)?.lines;
+function relatedJson({ message, file, range }: RelatedPlace, { fileNamed }: FormatContext) {
+  const lines = fileNamed(file)?.lines;
   return { message, path: shownPath(filePath(file)), range: lines === undefined ? {} : rangeJson(range, lines) };
 }
 
