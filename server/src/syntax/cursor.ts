@@ -64,7 +64,14 @@ export class TreeWalker {
   /** The pairs of a map with what its merge keys bring in; the map's own keys win, then those merged first. */
   pairs(map: Cursor): readonly PairCursor[] {
     const found = new Map<string, PairCursor>();
-    this.#collectPairs(map, found, new Set());
+    const seen = new Set<ContentNode>();
+    const pending = [map];
+    for (let next = pending.pop(); next !== undefined; next = pending.pop()) {
+      // A map that was merged already adds nothing once more, however often aliases name it.
+      if (next.node.kind !== 'map' || seen.has(next.node)) continue;
+      seen.add(next.node);
+      pending.push(...this.#takePairs(next, found).toReversed());
+    }
     return [...found.values()];
   }
 
@@ -73,20 +80,20 @@ export class TreeWalker {
     return list.node.items.flatMap((item) => this.at(list.part, item, list.via) ?? []);
   }
 
-  /** @param seen maps that were merged already: once more they add nothing, however often aliases name them */
-  #collectPairs(map: Cursor, found: Map<string, PairCursor>, seen: Set<ContentNode>): void {
-    if (map.node.kind !== 'map' || seen.has(map.node)) return;
-    seen.add(map.node);
+  /** Adds the pairs whose names are new. @returns what the map merges, in the order given */
+  #takePairs({ part, node, via }: Cursor, found: Map<string, PairCursor>): readonly Cursor[] {
+    if (node.kind !== 'map') return [];
     const merged: Cursor[] = [];
-    for (const { key, value } of map.node.pairs) {
-      const cursor = this.at(map.part, value, map.via);
+    for (const { key, value } of node.pairs) {
+      const cursor = this.at(part, value, via);
       if (cursor === undefined) continue;
       if (isMergeKey(key)) merged.push(...(cursor.node.kind === 'list' ? this.items(cursor) : [cursor]));
       else if (!found.has(key.text)) {
-        found.set(key.text, { key, keyOrigin: originOf({ ...map, node: key }), value: cursor });
+        const place = via === undefined ? { part, node: key } : { part, node: key, via };
+        found.set(key.text, { key, keyOrigin: originOf(place), value: cursor });
       }
     }
-    for (const source of merged) this.#collectPairs(source, found, seen);
+    return merged;
   }
 }
 

@@ -3,7 +3,7 @@
  * seen through an alias is left alone: changing the anchor would change more than what was asked.
  */
 import type { Cursor } from './cursor.ts';
-import { columnOf, contentEnd, lineEnd, lineStart, newlineOf } from './lines.ts';
+import { columnOf, contentEnd, lastLineEnd, lineEnd, lineStart, newlineOf, nextLine } from './lines.ts';
 import type { MapNode, PairNode, Part, ScalarNode } from './nodes.ts';
 
 /** One replacement inside a part. */
@@ -34,7 +34,7 @@ export function appendPair(at: Cursor, key: string, value: string): PartEdit | u
   const { node, part } = at;
   if (at.via !== undefined) return undefined;
   if (node.kind === 'scalar' && node.value === null) return replaceScalar(at, `{${pair}}`);
-  if (node.kind !== 'map') return undefined;
+  if (node.kind !== 'map' || hasNoBraces(part, node)) return undefined;
   const last = node.pairs.at(-1);
   if (node.flow) return appendToFlow(part, node, last, pair);
   return last === undefined ? undefined : appendLine(part, last.key.start, last.value.end, pair);
@@ -43,7 +43,7 @@ export function appendPair(at: Cursor, key: string, value: string): PartEdit | u
 /** Removes a pair with its line, or with its comma. */
 export function removePair(at: Cursor, key: string): PartEdit | undefined {
   const { node, part } = at;
-  if (at.via !== undefined || node.kind !== 'map') return undefined;
+  if (at.via !== undefined || node.kind !== 'map' || hasNoBraces(part, node)) return undefined;
   const index = node.pairs.findIndex((pair) => pair.key.text === key);
   const pair = node.pairs[index];
   if (pair === undefined) return undefined;
@@ -62,16 +62,26 @@ export function renameKey(part: Part, pair: Pick<PairNode, 'key'>, name: string)
 
 /** Adds a line below a value of a block map or list, at the column of its neighbour. */
 export function appendLine(part: Part, neighbourStart: number, valueEnd: number, content: string): PartEdit {
-  const at = lineEnd(part, valueEnd);
+  const at = lastLineEnd(part, valueEnd);
   const indent = ' '.repeat(columnOf(part, neighbourStart));
   return { part, start: at, end: at, newText: `${newlineOf(part)}${indent}${content}` };
 }
 
-/** Removes the lines of something that starts on a line of its own. */
+/**
+ * Removes the lines of something that starts on a line of its own, with the comments below that stand deeper: a block
+ * scalar above would take them in.
+ */
 export function removeLines(part: Part, contentStart: number, valueEnd: number): PartEdit {
-  const end = lineEnd(part, valueEnd);
-  const withNewline = part.text.startsWith('\r\n', end) ? end + 2 : Math.min(end + 1, part.text.length);
-  return { part, start: lineStart(part, contentStart), end: withNewline, newText: '' };
+  const column = columnOf(part, contentStart);
+  let end = nextLine(part, lastLineEnd(part, valueEnd));
+  for (let line = end; line < part.text.length; line = nextLine(part, lineEnd(part, line))) {
+    const content = part.text.slice(line, lineEnd(part, line));
+    const inner = content.trimStart();
+    const isDeeper = content.length - inner.length > column;
+    if (inner !== '' && !(isDeeper && inner.startsWith('#'))) break;
+    if (isDeeper) end = nextLine(part, lineEnd(part, line));
+  }
+  return { part, start: lineStart(part, contentStart), end, newText: '' };
 }
 
 /** Adds an entry behind the last of a flow collection, with its comma. */
@@ -84,6 +94,11 @@ export function appendToFlowEnd(part: Part, lastEnd: number, closing: number, en
 function appendToFlow(part: Part, node: MapNode, last: PairNode | undefined, pair: string): PartEdit {
   if (last === undefined) return { part, start: node.start, end: node.end, newText: `{${pair}}` };
   return appendToFlowEnd(part, last.value.end, node.end, pair);
+}
+
+/** A single pair in a flow list is a map too. */
+function hasNoBraces(part: Part, { flow, start }: MapNode): boolean {
+  return flow && part.text.charAt(start) !== '{';
 }
 
 /** A key of a flow map that stands there without its colon has no place for a value. */

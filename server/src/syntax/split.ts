@@ -18,7 +18,8 @@ export interface Stretch {
 const KEY =
   /^(?:"((?:[^"\\]|\\.)*)"|'((?:[^']|'')*)'|([^\s"'#&*!|>%@`{}[\],?:-][^\s:#]*(?:[ :#][^\s:#]+)*|-[^\s:#]+))[ \t]*:(?=[ \t]|$)/;
 const MARKER = /^(?:---|\.\.\.)(?=[ \t]|$)|^%/;
-const EXPLICIT_KEY = /^\?(?=[ \t]|$)/;
+/** An explicit key, or a merge key: what that merges gives way to keys of other parts. */
+const NOT_SPLIT = /^(?:\?(?=[ \t]|$)|<<[ \t]*:)/;
 const LINE_FEED = 10;
 const CARRIAGE_RETURN = 13;
 const SPACE = 32;
@@ -114,27 +115,18 @@ function scan(
     }
     if (indent > 0 && open?.indent !== undefined && open.indent !== indent) continue;
     const content = text.slice(at, newline < 0 ? text.length : newline);
-    if (EXPLICIT_KEY.test(content) || (indent === 0 && MARKER.test(content))) return false;
+    if (NOT_SPLIT.test(content) || (indent === 0 && MARKER.test(content))) return false;
     const key = keyOf(content);
-    if (indent === 0) {
-      if (key === undefined) {
-        if (starts.length === 0) return false;
-        continue;
-      }
-      const found = { path: [key.name], at: start };
-      if (isKnown(found)) return true;
-      starts.push(found);
-      open = entryKeys.has(key.name) && key.restIsEmpty ? { key: key.name, indent: undefined } : undefined;
-    } else if (open !== undefined) {
-      if (key === undefined) {
-        if (open.indent === undefined) open = undefined;
-        continue;
-      }
-      const found = { path: [open.key, key.name], at: start };
-      if (isKnown(found)) return true;
-      starts.push(found);
-      open = { key: open.key, indent };
+    if (key === undefined) {
+      if (starts.length === 0) return false;
+      if (open?.indent === undefined) open = undefined;
+      continue;
     }
+    const found = { path: indent === 0 || open === undefined ? [key.name] : [open.key, key.name], at: start };
+    if (isKnown(found)) return true;
+    starts.push(found);
+    if (indent > 0 && open !== undefined) open = { key: open.key, indent };
+    else open = entryKeys.has(key.name) && key.restIsEmpty ? { key: key.name, indent: undefined } : undefined;
   }
   return true;
 }

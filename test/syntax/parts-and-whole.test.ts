@@ -1,0 +1,72 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parseDocument } from 'yaml';
+import { ENTRY_KEYS, fileKindOf } from '../../server/src/model/schema.ts';
+import type { ScalarNode, SyntaxNode } from '../../server/src/syntax/nodes.ts';
+import { parseFile } from '../../server/src/syntax/parse-file.ts';
+import { documents } from './documents.ts';
+import { plainFile } from './plain-file.ts';
+
+const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** What the YAML library makes of the whole text, or undefined where it is not legal. */
+function wholeValue(text: string): unknown {
+  const document = parseDocument(text, { version: '1.2', merge: true, prettyErrors: false, logLevel: 'silent' });
+  if (document.errors.length > 0) return undefined;
+  try {
+    return document.toJS({ maxAliasCount: -1 });
+  } catch {
+    return undefined; // an alias without its anchor, or inside it
+  }
+}
+
+describe('read part by part, a file holds what it holds as a whole', () => {
+  const files = ['samples', 'test'].flatMap((folder) =>
+    readdirSync(`${PROJECT}${folder}`, { recursive: true, encoding: 'utf8' }).map((file) => `${folder}/${file}`),
+  );
+
+  it.each(files.filter((file) => fileKindOf(file) !== undefined))('%s', (file) => {
+    const text = readFileSync(`${PROJECT}${file}`, 'utf8');
+    const whole = wholeValue(text);
+    if (whole === undefined) return;
+    expect(plainFile(parseFile(text, ENTRY_KEYS[fileKindOf(file) ?? 'site']))).toEqual(whole);
+  });
+
+  it('random documents of quotes, block scalars, flow over lines, comments, anchors, merges, odd indentation', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(documents, (text) => {
+        const whole = wholeValue(text);
+        if (typeof whole !== 'object' || whole === null) return;
+        compared++;
+        expect(plainFile(parseFile(text, ENTRY_KEYS.site))).toEqual(whole);
+      }),
+      { numRuns: 2000 },
+    );
+    expect(compared).toBeGreaterThan(200);
+  });
+});
+
+it('parts cover the text without gaps, and what a scalar says stands where it says', () => {
+  fc.assert(
+    fc.property(documents, (text) => {
+      const { parts } = parseFile(text, ENTRY_KEYS.site);
+      expect(parts.map(({ part }) => part.text).join('')).toBe(text);
+      for (const { part } of parts) {
+        for (const scalar of part.root === undefined ? [] : scalarsOf(part.root)) {
+          const { textStart, text: said } = scalar;
+          if (textStart !== undefined) expect(part.text.slice(textStart, textStart + said.length)).toBe(said);
+        }
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+function scalarsOf(node: SyntaxNode): readonly ScalarNode[] {
+  if (node.kind === 'map') return node.pairs.flatMap(({ key, value }) => [key, ...scalarsOf(value)]);
+  if (node.kind === 'list') return node.items.flatMap(scalarsOf);
+  return node.kind === 'scalar' ? [node] : [];
+}
