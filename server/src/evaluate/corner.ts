@@ -67,7 +67,7 @@ export function wordsOfOutside({ formula, argument, value }: OutsideFormula): st
   const range = formula.validity.find((candidate) => candidate.argument === argument);
   const dimension = DIMENSION_OF_UNIT[range?.unit ?? ''];
   if (range === undefined || dimension === undefined)
-    return `${formula.title} is not defined at or above the boiling point`;
+    return `“${formula.title}” is not defined at or above the boiling point`;
   const show = (number: number): string => showQuantity(number, dimension);
-  return `${formula.title} is published for ${show(range.low)} to ${show(range.high)}, and ${show(value)} lies outside`;
+  return `“${formula.title}” is published for ${show(range.low)} to ${show(range.high)}, and ${show(value)} lies outside`;
 }

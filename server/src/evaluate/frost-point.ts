@@ -3,29 +3,34 @@ import { valueIfOk } from '../base/outcome.ts';
 import { frostPointOfVapour } from '../physics/dew-point.ts';
 import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Origin } from '../syntax/nodes.ts';
 import { type Fact, isKnown } from './fact.ts';
 import type { ResolvedPoint } from './point.ts';
 import { derivationOf } from './quantity-value.ts';
 import { quantityExtreme, type SpaceEvaluation } from './space.ts';
 
-/** A place that speaks of a dew point below 0 °C: the report, or the span or limit of a signal or alarm. */
-export interface BelowZero {
-  readonly path: string;
+/** An end of a span or a limit that lies below 0 °C dew point. */
+export interface LimitBelowZero {
+  readonly kind: 'signal' | 'alarm';
+  readonly name: string;
   readonly celsius: number;
+  readonly origin: Origin;
+  /** The first part of the ids of its facts. */
+  readonly path: string;
 }
 
-/** The ends of spans and the limits of alarms that lie below 0 °C dew point. */
-export function limitsBelowZero({ point }: ResolvedPoint): readonly BelowZero[] {
-  const limits: BelowZero[] = [];
-  const add = (path: string, celsius: number | undefined): void => {
-    if (celsius !== undefined && celsius < 0) limits.push({ path, celsius });
-  };
+export function limitsBelowZero({ point }: ResolvedPoint): readonly LimitBelowZero[] {
+  const limits: LimitBelowZero[] = [];
   for (const [name, { value: signal }] of point.signals?.value ?? []) {
-    if (signal.kind !== 'register' && signal.quantity?.value === 'dew-point')
-      add(`signals/${name}`, signal.span?.value.low);
+    if (signal.kind === 'register' || signal.quantity?.value !== 'dew-point' || signal.span === undefined) continue;
+    const { value, origin } = signal.span;
+    if (value.low < 0) limits.push({ kind: 'signal', name, celsius: value.low, origin, path: `signals/${name}` });
   }
   for (const [name, { value: alarm }] of point.alarms?.value ?? []) {
-    if (alarm.quantity?.value === 'dew-point') add(`alarms/${name}`, (alarm.below ?? alarm.above)?.value.value);
+    const limit = alarm.below ?? alarm.above;
+    if (alarm.quantity?.value !== 'dew-point' || limit === undefined) continue;
+    const celsius = limit.value.value;
+    if (celsius < 0) limits.push({ kind: 'alarm', name, celsius, origin: limit.origin, path: `alarms/${name}` });
   }
   return limits;
 }
@@ -38,13 +43,13 @@ export function frostPointFacts(resolved: ResolvedPoint, space: SpaceEvaluation)
   return [...ofReport, ...limitsBelowZero(resolved).map((limit) => frostPointOf(limit, space))];
 }
 
-function frostPointOf({ path, celsius }: BelowZero, { pressure }: SpaceEvaluation): Fact {
+function frostPointOf({ kind, name, path, celsius }: LimitBelowZero, { pressure }: SpaceEvaluation): Fact {
   const vapourPressure = saturatedVapourPressure(celsius, pressure.low, 'water');
   const { relation, formulas } = derivationOf('frost-point');
   const value = valueIfOk(frostPointOfVapour(vapourPressure, pressure.low));
   return {
     id: `${path}/frost-point`,
-    title: `frost point at the lowest dew point of ${path.replace('/', ' ')}`,
+    title: `frost point at the lowest dew point of ${kind} ${name}`,
     dimension: 'temperature',
     value,
     ...(value === undefined ? { missing: 'the air is too dry for one' } : {}),

@@ -1,5 +1,4 @@
 /** Which models can keep the sensor of a point dry, by what their data sheets say. */
-import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
 import { isKnown } from './fact.ts';
 import type { ModelRef } from './models.ts';
@@ -30,14 +29,9 @@ export function otherModelsThatHeat(resolved: ResolvedPoint, rise: number): read
   );
 }
 
-/** What the head bears at most, in °C, where the model says it. */
-export function hottestHeadOf(model: Located<HumidityProbeModel> | undefined): number | undefined {
-  return model?.value.ranges?.value.temperature?.value.high;
-}
-
 function heats({ model }: Ref, rise: number, hottestAirCelsius: number | undefined): boolean {
   const reach = model?.value.heater?.value.maximumRise?.value.value;
-  const bears = hottestHeadOf(model);
+  const bears = model?.value.ranges?.value.temperature?.value.high;
   if (reach === undefined || bears === undefined || hottestAirCelsius === undefined) return false;
   return rise <= reach && hottestAirCelsius + rise <= bears;
 }

@@ -1,6 +1,5 @@
 /** Places that findings of several rules point at. */
-import type { KnownFact } from '../../evaluate/fact.ts';
-import { showCorner } from '../../evaluate/fact.ts';
+import { type KnownFact, showCorner } from '../../evaluate/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
@@ -15,6 +14,13 @@ export function heaterIsOn({ heater }: PointEvaluation): readonly Related[] {
       ? ''
       : `, ${showQuantity(heater.rise.value.value, 'temperature-difference')} above the air`;
   return [{ message: `The heater is ${heater.mode} here${rise}.`, origin: mode.origin }];
+}
+
+/** Where the point has its air-temperature probe. */
+export function airTemperatureProbeIs({ point }: PointEvaluation): readonly Related[] {
+  const probe = point.airTemperatureProbe;
+  if (probe === undefined) return [];
+  return [{ message: 'The air-temperature probe is here.', origin: probe.keyOrigin ?? probe.origin }];
 }
 
 /** The phase or envelope at which a fact was found worst. */

@@ -1,0 +1,58 @@
+import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { quantityExtreme, type SpaceEvaluation } from '../evaluate/space.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import type { Rule } from './rule.ts';
+import { addAirTemperatureProbe, assignOwnProbe } from './support/air-temperature-fixes.ts';
+
+export const rule: Rule = {
+  name: 'air-temperature-elsewhere',
+  group: 'Quantities',
+  severity: 'warning',
+  title:
+    'A report takes its air temperature from a point in another space; an error where the two are never equally warm.',
+  why: 'The two spaces are at different temperatures sooner or later, and the report is then computed for air that is not there.',
+  mend: 'Assign a probe in the same space.',
+  leavesAlone:
+    'Points that are not there: reference-unknown speaks of those. Points without an air-temperature probe: air-temperature-missing does.',
+  sources: ['common practice, no source'],
+  facts: ['air-temperature/lowest', 'air-temperature/highest'],
+  fixes: ['choice'],
+  check: {
+    point: (view) =>
+      view.reports.flatMap((evaluated) => {
+        const { quantity, report, source } = evaluated;
+        if (source.kind !== 'other-point' || view.space === undefined) return [];
+        const { tag, entry, space: elsewhere } = source.other;
+        if (entry === undefined || elsewhere === undefined || elsewhere.id === view.space.id) return [];
+        const [here, there] = [temperaturesOf(view.space), temperaturesOf(elsewhere)];
+        const apart =
+          here !== undefined &&
+          there !== undefined &&
+          (here.highest.value < there.lowest.value || there.highest.value < here.lowest.value);
+        return {
+          message: `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${view.space.id}${words(here)}. Assign a probe in the same space.`,
+          origin: report.value.airTemperature?.origin ?? report.origin,
+          severity: apart ? 'error' : 'warning',
+          facts: [here, there].flatMap((range) => (range === undefined ? [] : [range.lowest, range.highest])),
+          related: [{ message: `${tag} is in ${elsewhere.id}.`, origin: entry.keyOrigin }],
+          fixes: [...assignOwnProbe(view, report, 'choice'), ...addAirTemperatureProbe(view, evaluated)],
+        };
+      }),
+  },
+};
+
+interface Temperatures {
+  readonly lowest: KnownFact;
+  readonly highest: KnownFact;
+}
+
+function temperaturesOf(space: SpaceEvaluation): Temperatures | undefined {
+  if (!space.complete) return undefined;
+  const lowest = quantityExtreme(space, 'air-temperature', 'lowest');
+  const highest = quantityExtreme(space, 'air-temperature', 'highest');
+  return isKnown(lowest) && isKnown(highest) ? { lowest, highest } : undefined;
+}
+
+function words(range: Temperatures | undefined): string {
+  return range === undefined ? '' : `, where the air is at ${showFact(range.lowest)} to ${showFact(range.highest)}`;
+}

@@ -1,0 +1,70 @@
+import type { Impossibility } from '../evaluate/envelope-limits.ts';
+import { showFact } from '../evaluate/fact.ts';
+import type { PhaseEvaluation } from '../evaluate/phase.ts';
+import { showRange, writeRange } from '../quantity/format-quantity.ts';
+import { replaceScalar } from '../syntax/edit.ts';
+import type { FixDraft, Rule } from './rule.ts';
+import { inCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'envelope-impossible',
+  group: 'Quantities',
+  severity: 'error',
+  title:
+    'An envelope holds air that cannot be: over 100 %RH, a dew point above the highest temperature, or more vapour than pressure.',
+  why: 'Nothing is computed from such an envelope, so that nothing about its points is checked.',
+  mend: 'Clip the humidity to what the hottest air can hold, or correct the temperature or the pressure.',
+  leavesAlone:
+    'Boxes whose highest dew point lies above the lowest temperature only: they are cut at saturation, and envelope-saturates says so.',
+  sources: ['IAPWS SR1-86(1992)', 'Greenspan 1976 in the coefficients of Hardy 1998'],
+  facts: [
+    'envelope/PHASE/highest-humidity',
+    'envelope/PHASE/highest-dew-point',
+    'envelope/PHASE/lowest-depression',
+    'envelope/PHASE/highest-vapour-pressure',
+  ],
+  fixes: ['choice'],
+  check: {
+    space: ({ phases, located }) =>
+      phases.flatMap((phase) => {
+        const { impossible, envelope } = phase;
+        if (impossible === undefined) return [];
+        const { found, limit, kind } = impossible;
+        const { pressure } = located.value;
+        const ofPressure = kind === 'vapour-over-pressure' && pressure !== undefined;
+        const related = ofPressure
+          ? { message: 'The pressure of the space.', origin: pressure.origin }
+          : { message: 'The air temperature of the envelope.', origin: envelope.temperature.origin };
+        return {
+          message: words(impossible),
+          origin: envelope.humidity.origin,
+          facts: [found, limit],
+          related: [related],
+          fixes: clip(phase, impossible),
+        };
+      }),
+  },
+};
+
+function words({ kind, found, limit }: Impossibility): string {
+  const corner = inCorner(found);
+  const [reached, bound] = [showFact(found), showFact(limit)];
+  switch (kind) {
+    case 'humidity-over-saturation':
+      return `The humidity reaches ${reached}, and air holds no more than ${bound}${corner}. Give at most ${bound}.`;
+    case 'negative-depression':
+      return `The dew-point depression goes down to ${reached}, which puts the dew point above the air temperature${corner}. Give at least ${bound}.`;
+    case 'dew-point-over-temperature':
+      return `The dew point reaches ${reached}, above the highest air temperature of ${bound}${corner}. Give less humidity or hotter air.`;
+    case 'vapour-over-pressure':
+      return `The vapour pressure would be ${reached}, above the pressure of ${bound}${corner}. Give less humidity or a higher pressure.`;
+  }
+}
+
+function clip({ envelope }: PhaseEvaluation, { clipped }: Impossibility): readonly FixDraft[] {
+  if (clipped === undefined) return [];
+  const { low, high } = clipped;
+  const { dimension } = envelope.humidity.value;
+  const edits = [replaceScalar(envelope.humidity.cursor, writeRange(low, high, dimension))];
+  return [{ title: `Clip to what the air can hold, ${showRange(low, high, dimension)}`, kind: 'choice', edits }];
+}

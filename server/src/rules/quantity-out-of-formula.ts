@@ -1,0 +1,54 @@
+import { wordsOfOutside } from '../evaluate/corner.ts';
+import { isKnown } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { SpaceEvaluation } from '../evaluate/space.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import type { FindingDraft, Rule } from './rule.ts';
+import { inCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'quantity-out-of-formula',
+  group: 'Quantities',
+  severity: 'information',
+  title: 'A computation leaves the range that its formula was published for.',
+  why: 'Beyond its published range a formula is only continued. The numbers are still sensible, but nobody has measured there for it.',
+  mend: 'Nothing needs mending where such air is meant. Take the numbers as less certain.',
+  sources: ['The range of each formula is cited with it'],
+  facts: ['envelope/PHASE/outside-formula', 'QUANTITY/lowest', 'QUANTITY/highest'],
+  fixes: [],
+  check: { space: inEnvelope, point: inReports },
+};
+
+function inEnvelope({ phases }: SpaceEvaluation): readonly FindingDraft[] {
+  const left = phases.flatMap(({ leaves, sampled, envelope }) =>
+    leaves === undefined ? [] : [{ ...leaves, envelope, computed: sampled !== undefined }],
+  );
+  const firstByPressure = left.find(({ outside }) => outside.argument === 'pressure');
+  return left
+    .filter((one) => one.outside.argument !== 'pressure' || one === firstByPressure)
+    .map(({ outside, fact, envelope, computed }) => ({
+      message: `${wordsOfOutside(outside)}${inCorner(fact)}. ${computed ? CONTINUED : 'Nothing is computed from this envelope.'}`,
+      origin: envelope.keyOrigin,
+      facts: [fact],
+    }));
+}
+
+const CONTINUED = 'What is computed there rests on a continuation of it.';
+
+/** What the envelope does not leave by itself: a dew point below −50 °C, for example. */
+function inReports({ reports, facts, space }: PointEvaluation): readonly FindingDraft[] {
+  const known = new Set(space?.phases.map(({ leaves }) => leaves?.outside.formula.id));
+  return reports.flatMap(({ quantity, report }): FindingDraft[] => {
+    const left = [facts.get(`${quantity}/lowest`), facts.get(`${quantity}/highest`)].find(
+      (fact) => fact?.outside !== undefined,
+    );
+    if (!isKnown(left) || left.outside === undefined || known.has(left.outside.formula.id)) return [];
+    return [
+      {
+        message: `The ${quantityInfo(quantity).title} leaves a published range${inCorner(left)}: ${wordsOfOutside(left.outside)}. ${CONTINUED}`,
+        origin: report.keyOrigin ?? report.origin,
+        facts: [left],
+      },
+    ];
+  });
+}

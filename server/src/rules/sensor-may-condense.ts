@@ -1,0 +1,63 @@
+import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Rule } from './rule.ts';
+import { heatContinuously, riseToSet, useHeatedModel } from './support/heater-fixes.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'sensor-may-condense',
+  group: 'Dryness and heater',
+  severity: 'warning',
+  title: 'An unheated sensor is so close to the dew point that it may condense; an error from 100 %RH.',
+  why: 'A wet sensor reads wrong for minutes to hours, and one that is wet again and again drifts.',
+  mend: 'Heat the sensor by the rise computed, with a model that has a heater. What needs the air temperature then needs a probe of its own.',
+  leavesAlone: 'Heated sensors: heater-rise-short speaks of those. Sensors in a sample line: sample-line-cold does.',
+  sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
+  facts: ['humidity-at-sensor', 'margin-to-dew-point', 'rise-to-set'],
+  fixes: ['choice'],
+  check: {
+    point: (view) => {
+      const probe = view.point.humidityProbe;
+      const worst = worstOf(view);
+      if (probe === undefined || worst === undefined) return [];
+      const rise = riseToSet(view);
+      const limit = showQuantity(view.settings.sensorHumidityLimit.value, 'relative-humidity');
+      const mend = rise === undefined ? '' : ` A rise of ${showFact(rise)} would keep it at or below ${limit}.`;
+      return [
+        {
+          message: `${worst.words}${mend}`,
+          origin: probe.keyOrigin ?? probe.origin,
+          severity: worst.saturated ? 'error' : 'warning',
+          facts: rise === undefined ? [worst.fact] : [worst.fact, rise],
+          related: worstPhase(view.space, worst.fact),
+          fixes: [...heatContinuously(view), ...useHeatedModel(view)],
+        },
+      ];
+    },
+  },
+};
+
+interface Worst {
+  readonly words: string;
+  readonly saturated: boolean;
+  readonly fact: KnownFact;
+}
+
+function worstOf({ heater, facts, settings }: PointEvaluation): Worst | undefined {
+  const humidity = facts.get('humidity-at-sensor');
+  const margin = facts.get('margin-to-dew-point');
+  if (heater.on || !isKnown(humidity)) return undefined;
+  const seen = `The unheated sensor sees up to ${showFact(humidity)}${atCorner(humidity)}`;
+  if (humidity.value >= 1) return { words: `${seen}, and condenses.`, saturated: true, fact: humidity };
+  const { unheatedHumidityLimit, margin: leastMargin } = settings;
+  if (humidity.value > unheatedHumidityLimit.value) {
+    const limit = showQuantity(unheatedHumidityLimit.value, 'relative-humidity');
+    return { words: `${seen}, over its limit of ${limit}, and may condense.`, saturated: false, fact: humidity };
+  }
+  if (!isKnown(margin) || margin.value >= leastMargin.value) return undefined;
+  const least = showQuantity(leastMargin.value, 'temperature-difference');
+  const words = `The unheated sensor comes within ${showFact(margin)} of the dew point${atCorner(margin)}, under the margin of ${least}, and may condense.`;
+  return { words, saturated: false, fact: margin };
+}
