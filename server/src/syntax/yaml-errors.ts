@@ -12,10 +12,10 @@ const WORDS: Readonly<Partial<Record<YAMLParseError['code'], string>>> = {
   BAD_SCALAR_START: 'A value cannot start with this character; put it in quotes',
   BLOCK_AS_IMPLICIT_KEY:
     'A key and a second colon stand on one line; put the inner value in quotes or on a line of its own',
-  BLOCK_IN_FLOW: 'Inside { } and [ ] entries are separated by commas, not by lines',
+  BLOCK_IN_FLOW: 'Inside { } and [ ] a comma stands between two entries, and one is missing here',
   KEY_OVER_1024_CHARS: 'A key is longer than 1024 characters',
   MISSING_CHAR: 'A closing quote, bracket, comma or colon is missing',
-  MULTILINE_IMPLICIT_KEY: 'A key goes over more than one line; a colon or a quote is missing',
+  MULTILINE_IMPLICIT_KEY: 'A key goes over more than one line; a colon with a blank behind it, or a quote, is missing',
   MULTIPLE_ANCHORS: 'A value has two anchors',
   MULTIPLE_DOCS: 'A file holds one YAML document, and a second one starts here',
   MULTIPLE_TAGS: 'A value has two tags',
@@ -25,6 +25,11 @@ const WORDS: Readonly<Partial<Record<YAMLParseError['code'], string>>> = {
   UNEXPECTED_TOKEN: 'This does not belong here; a line break, a comma or a quote is missing or too many',
 };
 
-export function wordsOfYamlError(error: Pick<YAMLParseError, 'code' | 'message'>): string {
-  return WORDS[error.code] ?? 'The YAML cannot be read here';
+/** The library has one code for lines out of line and for brackets that are still open where their key ends. */
+const OPEN_BRACKET =
+  'A bracket opened above is still open here, or this line stands no deeper than the key it belongs to';
+
+export function wordsOfYamlError({ code, message }: Pick<YAMLParseError, 'code' | 'message'>): string {
+  if (code === 'BAD_INDENT' && message.startsWith('Flow')) return OPEN_BRACKET;
+  return WORDS[code] ?? 'The YAML cannot be read here';
 }
