@@ -44,6 +44,7 @@ export interface SchemaNode {
   readonly enum?: readonly (string | number)[];
   readonly enumDescriptions?: readonly string[];
   readonly const?: string | number;
+  readonly pattern?: string;
   readonly examples?: readonly (string | number | boolean)[];
   readonly default?: string | number | boolean;
   readonly properties?: Readonly<Record<string, SchemaNode>>;

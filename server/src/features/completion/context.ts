@@ -1,0 +1,92 @@
+/** What every part of completion needs to know of the place. */
+import type { Analysis } from '../../analysis/analysis.ts';
+import type { Workspace } from '../../analysis/workspace.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { SpaceEvaluation } from '../../evaluate/space.ts';
+import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../model/schema.ts';
+import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
+import { isQuantityName, type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { schemaAt } from '../schema-path.ts';
+import { type TypingPlace, typingPlace } from './typing-place.ts';
+
+export interface CompletionContext {
+  readonly workspace: Workspace;
+  readonly analysis: Analysis;
+  readonly kind: FileKind;
+  readonly place: TypingPlace;
+  /** Of the map whose key is typed, or of the value. */
+  readonly schema: SchemaNode;
+  /** Where the place is inside a point of a site; of an unfinished one, what can be told of it. */
+  readonly point: PointEvaluation | undefined;
+  /** The space that the place is in, or that its point is in. */
+  readonly space: SpaceEvaluation | undefined;
+  /** The quantity that spans, limits and tolerances at the place speak of. */
+  readonly quantity: QuantityName | undefined;
+}
+
+export function completionContext(
+  workspace: Workspace,
+  analysis: Analysis,
+  offset: number,
+): CompletionContext | undefined {
+  const { content, parsed } = analysis;
+  const { kind } = parsed;
+  const place = typingPlace(parsed, offset);
+  const schema = place === undefined ? undefined : schemaOf(kind, place);
+  if (place === undefined || schema === undefined) return undefined;
+  const [map, entry = ''] = place.path;
+  const site = content.kind === 'site' ? content.site : undefined;
+  const point = map === 'points' ? site?.points.get(entry) : undefined;
+  const space = map === 'spaces' ? site?.spaces.get(entry) : point?.space;
+  return { workspace, analysis, kind, place, schema, point, space, quantity: quantityAt(place) };
+}
+
+/** The dimension that a value of a schema has at a place, or undefined where its quantity is not known. */
+export function dimensionOf(
+  schema: SchemaNode,
+  quantity: QuantityName | undefined,
+  text: string,
+): Dimension | undefined {
+  const dimension = schema['air-temperature-source'] === true ? 'temperature' : schema.quantity?.dimension;
+  switch (dimension) {
+    case undefined:
+      return undefined;
+    case 'of-quantity':
+      return quantity && quantityInfo(quantity).dimension;
+    case 'difference-of-quantity':
+      return quantity && quantityInfo(quantity).difference;
+    case 'current-or-voltage':
+      return text.trimEnd().endsWith('V') ? 'voltage' : 'current';
+    default:
+      return dimension in DIMENSIONS ? dimension : undefined;
+  }
+}
+
+/** The `kind` of a map that is told apart by it takes the kinds of all branches. */
+function schemaOf(kind: FileKind, { path, role, siblings }: TypingPlace): SchemaNode | undefined {
+  const map = schemaAt(kind, path.slice(0, -1))?.schema;
+  if (role === 'value' && map?.discriminator?.propertyName === path.at(-1)) return map && kindsOf(kind, map);
+  const schema = schemaAt(kind, path, siblings.get('kind'))?.schema;
+  return role === 'key' && schema !== undefined ? branchOf(kind, schema, siblings.get('kind')) : schema;
+}
+
+/** The kinds of a map that is told apart by them, as one list of words. */
+export function kindsOf(kind: FileKind, schema: SchemaNode): SchemaNode {
+  const tags = (schema.oneOf ?? []).map(
+    (branch) => resolveSchema(kind, branch).properties?.[schema.discriminator?.propertyName ?? ''],
+  );
+  const known = tags.flatMap((tag) =>
+    tag?.const === undefined ? [] : [{ word: tag.const, about: tag.description ?? '' }],
+  );
+  return {
+    description: 'Which kind it is. It decides which keys there are.',
+    enum: known.map(({ word }) => word),
+    enumDescriptions: known.map(({ about }) => about),
+  };
+}
+
+/** The key of a report, or what `quantity` says beside the place. */
+function quantityAt({ path, siblings }: TypingPlace): QuantityName | undefined {
+  const named = [siblings.get('quantity') ?? '', ...path.toReversed()];
+  return named.find(isQuantityName);
+}
