@@ -1,8 +1,8 @@
 /** What stands beside a name in the outline: a computed range where there is one, else the words of the file. */
 import type { Analysis } from '../analysis/analysis.ts';
+import { remembered } from '../base/remembered.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { showRange } from '../quantity/format-quantity.ts';
 import type { SyntaxNode } from '../syntax/nodes.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
 
@@ -26,21 +26,25 @@ function computedDetail({ content }: Analysis, path: readonly string[]): string 
   const point = map === 'points' ? content.site.points.get(entry) : undefined;
   if (point === undefined) return undefined;
   if (section === undefined) return pointDetail(point);
-  return section === 'reports' && name !== undefined ? reportDetail(point, name) : undefined;
+  return section === 'reports' && name !== undefined ? reportDetails(point).get(name) : undefined;
 }
 
-function pointDetail({ point, facts }: PointEvaluation): string | undefined {
+const pointDetail = remembered(({ point, facts }: PointEvaluation): string | undefined => {
   const humidity = facts.get('humidity-at-sensor');
   const told = [point.space?.value, isKnown(humidity) ? `${showFact(humidity)} at the sensor` : undefined];
   const known = told.filter((text) => text !== undefined);
   return known.length === 0 ? undefined : known.join(', ');
-}
+});
 
-function reportDetail({ facts }: PointEvaluation, quantity: string): string | undefined {
-  const [lowest, highest] = [facts.get(`${quantity}/lowest`), facts.get(`${quantity}/highest`)];
-  if (!isKnown(lowest) || !isKnown(highest)) return undefined;
-  return showRange(lowest.value, highest.value, lowest.dimension);
-}
+const reportDetails = remembered(
+  ({ reports, facts }: PointEvaluation): ReadonlyMap<string, string> =>
+    new Map(
+      reports.flatMap(({ quantity }) => {
+        const [lowest, highest] = [facts.get(`${quantity}/lowest`), facts.get(`${quantity}/highest`)];
+        return isKnown(lowest) && isKnown(highest) ? [[quantity, shownRange({ lowest, highest })]] : [];
+      }),
+    ),
+);
 
 function writtenDetail(value: SyntaxNode): string {
   if (value.kind === 'alias') return `*${value.name}`;

@@ -5,6 +5,7 @@
 import kitSchema from '../../../schemas/dewkit.schema.json';
 import siteSchema from '../../../schemas/dewsite.schema.json';
 import visitSchema from '../../../schemas/dewvisit.schema.json';
+import { remembered } from '../base/remembered.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 
 export const FILE_KINDS = ['site', 'kit', 'visit'] as const;
@@ -92,10 +93,17 @@ export const ENTRY_KEYS: Readonly<Record<FileKind, ReadonlySet<string>>> = {
 
 /** Follows `$ref` inside one file's schema. The referring node's own description wins. */
 export function resolveSchema(kind: FileKind, schema: SchemaNode): SchemaNode {
-  const name = schema.$ref?.replace('#/definitions/', '');
-  if (name === undefined) return schema;
-  const target = SCHEMAS[kind].definitions?.[name] ?? {};
-  const { $ref: _, ...own } = schema;
+  return schema.$ref === undefined ? schema : RESOLVED[kind](schema);
+}
+
+const RESOLVED: Readonly<Record<FileKind, (schema: SchemaNode) => SchemaNode>> = {
+  site: remembered((schema: SchemaNode) => followReference('site', schema)),
+  kit: remembered((schema: SchemaNode) => followReference('kit', schema)),
+  visit: remembered((schema: SchemaNode) => followReference('visit', schema)),
+};
+
+function followReference(kind: FileKind, { $ref = '', ...own }: SchemaNode): SchemaNode {
+  const target = SCHEMAS[kind].definitions?.[$ref.replace('#/definitions/', '')] ?? {};
   return { ...resolveSchema(kind, target), ...own };
 }
 
