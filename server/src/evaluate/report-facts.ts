@@ -8,10 +8,12 @@ import { pressureEffect } from './pressure-effect.ts';
 import { reportPressures } from './report-pressures.ts';
 import { quantityExtreme, type SpaceEvaluation } from './space.ts';
 import { takenTemperatureError } from './taken-temperature.ts';
+import { isUnread } from './unread.ts';
 
 export function reportFacts(resolved: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
   return resolved.reports.flatMap((evaluated) => {
     const { quantity, report } = evaluated;
+    if (isUnread(report, 'pressure', report.value.pressure)) return [];
     const pressures = reportPressures(report.value, resolved.settings);
     const byWeather =
       quantityInfo(quantity).needsPressure && pressures.own === undefined && space.pressure.source !== 'given';
