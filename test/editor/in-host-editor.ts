@@ -60,9 +60,11 @@ export async function apply(action: vscode.CodeAction | undefined): Promise<void
   if (!(await vscode.workspace.applyEdit(action.edit))) throw new Error('the edit was refused');
 }
 
-export async function rewrite(path: string, change: (text: string) => string): Promise<void> {
-  const before = await vscode.workspace.fs.readFile(workspaceFile(path));
-  await write(path, change(new TextDecoder().decode(before)));
+/** Changes a file on disk and returns what it held before. */
+export async function rewrite(path: string, change: (text: string) => string): Promise<string> {
+  const before = new TextDecoder().decode(await vscode.workspace.fs.readFile(workspaceFile(path)));
+  await write(path, change(before));
+  return before;
 }
 
 export async function write(path: string, text: string): Promise<void> {
@@ -86,10 +88,10 @@ export function matches(text: string, pattern: RegExp): void {
   if (!pattern.test(text)) throw new Error(`expected ${pattern} in ${JSON.stringify(text)}`);
 }
 
-export async function until<T>(what: string, look: () => T | undefined | Promise<T | undefined>): Promise<T> {
+async function until<T>(what: string, look: () => T | undefined): Promise<T> {
   const deadline = Date.now() + PATIENCE;
   for (;;) {
-    const seen = await look();
+    const seen = look();
     if (seen !== undefined) return seen;
     if (Date.now() > deadline) throw new Error(`waited in vain for ${what}`);
     await new Promise((resolve) => setTimeout(resolve, BETWEEN_LOOKS));

@@ -13,7 +13,6 @@ import {
   noFindingOf,
   open,
   rewrite,
-  until,
   workspaceFile,
   write,
 } from './in-host-editor.ts';
@@ -65,14 +64,25 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
     await noFindingOf(site, 'air-temperature-missing');
   },
 
-  async 'a kit changed on disk changes what is offered to the sites that use it'() {
+  async 'fix all makes every safe edit, and then has nothing left to do'() {
     const site = await open(SITE_FILE);
-    const { range } = await findingOf(site, 'air-temperature-missing');
-    const offered = async () => (await codeActions(site, range, 'quickfix')).map(({ title }) => title).join('\n');
-    matches(await offered(), /model tp-slim/);
-    await rewrite(KIT_FILE, (kit) => kit.replace('tp-slim:', 'tp-other:'));
-    await until('a fix with the new model', async () => /model tp-other/.test(await offered()) || undefined);
-    await rewrite(KIT_FILE, (kit) => kit.replace('tp-other:', 'tp-slim:'));
+    await findingOf(site, 'air-temperature-unassigned');
+    const whole = new vscode.Range(0, 0, site.lineCount, 0);
+    const [all, ...others] = await codeActions(site, whole, 'source.fixAll.dewright');
+    equal(others.length, 0);
+    await apply(all);
+    await noFindingOf(site, 'air-temperature-unassigned');
+    equal(await codeActions(site, whole, 'source.fixAll.dewright'), []);
+  },
+
+  async 'a kit changed on disk refreshes the findings of the sites that use it'() {
+    const site = await open(SITE_FILE);
+    await findingOf(site, 'air-temperature-unassigned');
+    const heaters = /^ *heater:.*\n/gm;
+    const kit = await rewrite(KIT_FILE, (text) => text.replace(heaters, ''));
+    equal(site.getText((await findingOf(site, 'heater-absent')).range), 'continuous');
+    await rewrite(KIT_FILE, () => kit);
+    await noFindingOf(site, 'heater-absent');
   },
 
   async 'the server finds the files of the workspace without what git ignores'() {

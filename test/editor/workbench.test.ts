@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
@@ -7,6 +7,7 @@ import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { CACHE_FOLDER } from './paths.ts';
 import {
+  goTo,
   hoverAt,
   openWorkbench,
   type Place,
@@ -79,14 +80,27 @@ describeInEditor('in the workbench', () => {
 
   it('a quick fix by keyboard ends on disk', async () => {
     await openSite();
-    await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
     await takeQuickFix(page, placeOf('relative-humidity:'), 'Report dew point instead');
     await save(page);
-    await expect.poll(siteOnDisk).not.toContain('relative-humidity:');
+    await expect.poll(siteOnDisk).toMatch(/reports:\n +dew-point: .*\n +supply:/);
   });
 
-  function openSite(): Promise<void> {
-    return openWorkbench(page, session.server, session.folder, SITE_FILE);
+  it('with the setting for it, saving makes every safe fix', async () => {
+    const settings = { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } };
+    mkdirSync(join(session.folder, '.vscode'));
+    writeFileSync(join(session.folder, '.vscode/settings.json'), JSON.stringify(settings));
+    await openSite();
+    await goTo(page, placeOf('Fennmoor Timber'));
+    await page.keyboard.type('At ');
+    await save(page);
+    await expect.poll(siteOnDisk).toContain('{ tolerance: 3 %RH, air-temperature: air-temperature-probe }');
+    expect(siteOnDisk()).toContain('title: At Fennmoor Timber');
+  });
+
+  /** Opens the site and waits until the extension is at work. */
+  async function openSite(): Promise<void> {
+    await openWorkbench(page, session.server, session.folder, SITE_FILE);
+    await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
   }
 
   function siteOnDisk(): string {
