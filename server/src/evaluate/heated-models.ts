@@ -1,6 +1,7 @@
 /** Which models can keep the sensor of a point dry, by what their data sheets say. */
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
 import { isKnown } from './fact.ts';
+import { humidityProbeFit } from './model-fit.ts';
 import type { ModelRef } from './models.ts';
 import type { ResolvedPoint } from './point.ts';
 import { quantityExtreme } from './space.ts';
@@ -20,13 +21,17 @@ export function ownModelHeats(resolved: ResolvedPoint, rise: number): boolean {
   return humidityProbeModel !== undefined && heats(humidityProbeModel, rise, hottestAir(resolved));
 }
 
-/** The other models of the site's kits of which that is true, in the order of the kits. */
-export function otherModelsThatHeat(resolved: ResolvedPoint, rise: number): readonly Ref[] {
-  const hottest = hottestAir(resolved);
-  const { humidityProbeModel, catalogue } = resolved;
-  return [...catalogue.humidityProbes.values()].filter(
-    (ref) => ref.id !== humidityProbeModel?.id && heats(ref, rise, hottest),
-  );
+/** The other models of the site's kits that reach the rise and suit the space in every way, in the order of the kits. */
+export function otherModelsThatHeat(
+  { humidityProbeModel, catalogue, space }: ResolvedPoint,
+  rise: number,
+): readonly Ref[] {
+  if (space === undefined) return [];
+  return [...catalogue.humidityProbes.values()].filter(({ id, model }) => {
+    if (id === humidityProbeModel?.id || model?.value.heater?.value.maximumRise === undefined) return false;
+    const { temperatureMargin, objections } = humidityProbeFit(model.value, space, { heater: true, rise });
+    return isKnown(temperatureMargin) && objections.length === 0;
+  });
 }
 
 function heats({ model }: Ref, rise: number, hottestAirCelsius: number | undefined): boolean {
