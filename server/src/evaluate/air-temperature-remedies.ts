@@ -15,6 +15,7 @@ import { headWarming } from './head-warming.ts';
 import type { ReportEvaluation, ResolvedPoint } from './point.ts';
 import { quantityInput } from './probe-inputs.ts';
 import type { SpaceEvaluation } from './space.ts';
+import { THICKEST_COLLAR } from './space-wall.ts';
 import { type OtherMounting, wallPull } from './stem-error.ts';
 import { type ThermometerKind, thermometerOf } from './thermometer.ts';
 import type { WorstState } from './worst-fact.ts';
@@ -67,7 +68,9 @@ function stemRemedies(of: ErrorOfReport, model: ErrorModel, worst: WorstState, a
   const insertion = insertionFor(of, worst, allowed, costWith);
   const insulation =
     insertion === undefined || insertion > LONGEST_USUAL_INSERTION
-      ? INSULATION_THICKNESSES.find((thickness) => costWith({ insulation: thickness }) <= allowed)
+      ? INSULATION_THICKNESSES.find(
+          (thickness) => thickness <= THICKEST_COLLAR && costWith({ insulation: thickness }) <= allowed,
+        )
       : undefined;
   return insulation === undefined
     ? [remedyFact(of, model, worst, 'insertion-needed', 'insertion needed', insertion)]

@@ -2,19 +2,23 @@
 import { WALL_TEMPERATURES } from '../physics/wall.ts';
 import { cornerOf } from './corner.ts';
 import type { Fact } from './fact.ts';
+import { inSampleLine } from './mounted-stem.ts';
 import type { ResolvedPoint } from './point.ts';
 import { quantityInput } from './probe-inputs.ts';
 import type { SpaceEvaluation } from './space.ts';
-import { FITTING_NOTES, fittingLayers, spaceWall, surroundingsOf } from './space-wall.ts';
+import { FITTING_NOTES, fittingLayers, spaceWall, surroundingsOf, THICKEST_COLLAR } from './space-wall.ts';
 import { innerSurface, insulationForMargin, leastMargin } from './surface-margin.ts';
+import { isUnread } from './unread.ts';
 import { worstFact } from './worst-fact.ts';
 
-/** A probe in a sample line goes through no wall of the space. */
 export function fittingFacts({ point }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
-  const mounting = point.humidityProbe?.value.mounting?.value;
+  const located = point.humidityProbe?.value.mounting;
   const wall = spaceWall(space);
   const surroundings = surroundingsOf(space.settings);
-  if (mounting === undefined || mounting.path?.value === 'sample-line' || !wall.ok || !surroundings.ok) return [];
+  if (located === undefined || !wall.ok || !surroundings.ok) return [];
+  const mounting = located.value;
+  const unread = isUnread(located, 'insulation', mounting.insulation) || isUnread(located, 'path', mounting.path);
+  if (unread || inSampleLine(mounting)) return [];
   const present = Math.max(0, mounting.insulation?.value.value ?? 0);
   const outsideCelsius = surroundings.value.low;
   const cold = { layers: fittingLayers(wall.value, present), outsideCelsius };
@@ -59,9 +63,7 @@ export function fittingFacts({ point }: ResolvedPoint, space: SpaceEvaluation): 
     relation: 'the least thickness sold with which t(surface) ≥ td everywhere',
     inputs: [...inputs, ...envelope.inputs],
   };
-  const missing = 'no insulation sold keeps the fitting above the dew point of this air';
-  return [
-    ...facts,
-    thickness === undefined ? { ...needed, value: undefined, missing } : { ...needed, value: thickness },
-  ];
+  const missing = 'no usual collar keeps the fitting above the dew point of this air';
+  const fits = thickness !== undefined && thickness <= THICKEST_COLLAR;
+  return [...facts, fits ? { ...needed, value: thickness } : { ...needed, value: undefined, missing }];
 }

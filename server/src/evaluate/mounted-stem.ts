@@ -1,5 +1,5 @@
 /** The stem of a probe as it is mounted: what leads heat between the wall and the sensor. */
-import { succeed } from '../base/outcome.ts';
+import { fail, succeed } from '../base/outcome.ts';
 import type { Located } from '../model/located.ts';
 import type { AirTemperatureProbeMounting, HumidityProbeMounting, Stem } from '../model/model-types.generated.ts';
 import type { CylinderAxis } from '../physics/head-conductance.ts';
@@ -9,6 +9,7 @@ import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FactInput } from './fact.ts';
 import { type Given, given, positive } from './given.ts';
 import type { ModelRef } from './models.ts';
+import { isUnread } from './unread.ts';
 
 export interface MountedStem {
   readonly stem: StemProperties;
@@ -26,12 +27,14 @@ export function mountedStem(
   mounting: Located<HumidityProbeMounting | AirTemperatureProbeMounting> | undefined,
   attitude: HumidityProbeMounting['attitude'],
 ): Given<MountedStem> {
+  if (inSampleLine(mounting?.value)) return fail('the probe sits in a sample line');
   const located = model?.model?.value.stem;
   const stem = stemProperties(located?.value);
   if (!stem.ok) return stem;
   const insertion = positive(mounting?.value.insertion, 'no insertion is given');
   if (!insertion.ok) return insertion;
   const { insulation } = mounting?.value ?? {};
+  if (isUnread(mounting, 'insulation', insulation)) return fail('the insulation of the fitting cannot be read');
   const thickness = Math.max(0, insulation?.value.value ?? 0);
   return succeed({
     stem: stem.value,
@@ -46,7 +49,12 @@ export function mountedStem(
   });
 }
 
-export function axisOf(attitude: HumidityProbeMounting['attitude']): CylinderAxis {
+/** Such a probe is in no air stream of the space and goes through no wall of it. */
+export function inSampleLine(mounting: HumidityProbeMounting | AirTemperatureProbeMounting | undefined): boolean {
+  return mounting !== undefined && 'path' in mounting && mounting.path?.value === 'sample-line';
+}
+
+function axisOf(attitude: HumidityProbeMounting['attitude']): CylinderAxis {
   return attitude === undefined || attitude.value === 'horizontal' ? 'horizontal' : 'vertical';
 }
 

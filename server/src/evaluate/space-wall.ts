@@ -9,6 +9,7 @@ import type { FactInput } from './fact.ts';
 import { type Given, given, positive } from './given.ts';
 import type { SiteSettings } from './site-settings.ts';
 import type { SpaceEvaluation } from './space.ts';
+import { isUnread } from './unread.ts';
 
 export interface SpaceWall {
   /** The wall itself; absent where only its insulation is given. */
@@ -19,12 +20,16 @@ export interface SpaceWall {
   readonly inputs: readonly FactInput[];
 }
 
+/** m. Thicker insulation than this is hardly ever fitted around a probe. Common practice, no source. */
+export const THICKEST_COLLAR = 0.05;
+
 const INSULATION_UNLESS_GIVEN = 'mineral-wool';
 
 export function spaceWall(space: SpaceEvaluation): Given<SpaceWall> {
   const located = space.located.value.wall;
   const wall = located?.value;
   if (wall === undefined) return fail('the space gives no wall');
+  if (isUnread(located, 'insulation', wall.insulation)) return fail('the insulation of the wall cannot be read');
   const own = ownLayer(wall);
   if (!own.ok) return own;
   const insulation = insulationLayer(wall);

@@ -12,6 +12,7 @@ import type { FactInput } from './fact.ts';
 import { type Given, given, positive } from './given.ts';
 import type { ResolvedPoint } from './point.ts';
 import { quantityInput } from './probe-inputs.ts';
+import { isUnread } from './unread.ts';
 
 /** The supply as far as the probe, or as far as the transmitter where there is one. */
 export interface SupplyPath {
@@ -30,8 +31,10 @@ export interface SupplyPath {
 const REFERENCE_CELSIUS = 20;
 
 export function supplyPath(resolved: ResolvedPoint): Given<SupplyPath> {
-  const { point, settings } = resolved;
+  const { point, settings, entry } = resolved;
   const supply = point.supply?.value;
+  if (isUnread(point.supply, 'cable', supply?.cable)) return fail('the cable cannot be read');
+  if (isUnread(entry.located, 'transmitter', point.transmitter)) return fail('the transmitter cannot be read');
   const source = given(supply?.voltage, 'no supply voltage is given');
   if (!source.ok) return source;
   const load = supplyLoad(resolved);

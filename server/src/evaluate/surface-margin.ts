@@ -8,6 +8,7 @@ import { insulationNeeded, type WallLayer, wallTemperatures } from '../physics/w
 import type { PhaseEnvelope } from './envelope.ts';
 import type { PhaseEvaluation } from './phase.ts';
 import { wallConditions } from './space-wall.ts';
+import { isUnread } from './unread.ts';
 import { type WorstState, worstOverPhases } from './worst-fact.ts';
 
 /** A wall between the air of a space and its coldest surroundings. */
@@ -67,6 +68,9 @@ function worstOfPhases(
   const sign = direction === 'highest' ? 1 : -1;
   let worst: WorstState | undefined;
   for (const phase of phases) {
+    const { speed, located } = phase.envelope;
+    // Without an air speed still air is taken; with one that cannot be read nothing is.
+    if (isUnread(located, 'speed', speed)) continue;
     const found = worstOverPhases([phase], direction, (state) => valueAt(state, phase.envelope));
     if (found !== undefined && (worst === undefined || sign * found.value > sign * worst.value)) worst = found;
   }

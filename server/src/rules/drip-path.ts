@@ -1,0 +1,77 @@
+import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { wallFacts } from '../evaluate/wall-facts.ts';
+import { replaceScalar } from '../syntax/edit.ts';
+import type { Rule } from './rule.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner, inCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'drip-path',
+  group: 'Mounting',
+  severity: 'warning',
+  title: 'The probe is mounted so that condensate runs along its stem to the sensor.',
+  why: 'A drop that reaches the sensor holds it at saturation for hours, whatever the air does.',
+  mend: 'Mount the probe with its head down, so that water leaves over the tip; insulate the fitting.',
+  leavesAlone:
+    'Horizontal probes whose fitting is insulated, or whose fitting insulation alone would keep dry: insulation-missing speaks of those. Probes in sample lines, and air that never condenses.',
+  sources: ['common practice, no source'],
+  facts: [
+    'humidity-at-sensor-unheated',
+    'fitting-margin',
+    'fitting-inner-surface',
+    'wall-margin',
+    'wall-inner-surface',
+  ],
+  fixes: ['choice'],
+  check: {
+    point: (view) => {
+      const mounting = view.point.humidityProbe?.value.mounting?.value;
+      const attitude = mounting?.attitude;
+      if (mounting === undefined || attitude === undefined || mounting.path?.value === 'sample-line') return [];
+      const wet = attitude.value === 'head-up' ? condensesSomewhere(view) : bareFittingCondenses(view);
+      if (attitude.value === 'head-down' || wet === undefined) return [];
+      const edits = [replaceScalar(attitude.cursor, 'head-down')];
+      return [
+        {
+          message: `The probe is mounted ${attitude.value}, and ${wet.words}: what condenses runs along the stem to the sensor. Mount it with the head down.`,
+          origin: attitude.origin,
+          facts: [wet.fact],
+          related: worstPhase(view.space, wet.fact),
+          fixes: [{ title: 'Mount it with the head down: it needs another bore', kind: 'choice', edits }],
+        },
+      ];
+    },
+  },
+};
+
+interface Wet {
+  readonly fact: KnownFact;
+  readonly words: string;
+}
+
+/** Wherever condensate comes from, it runs down to the sensor of a probe whose head is up. */
+function condensesSomewhere({ facts, settings, space }: PointEvaluation): Wet | undefined {
+  const humidity = facts.get('humidity-at-sensor-unheated');
+  if (isKnown(humidity) && humidity.value > settings.unheatedHumidityLimit.value)
+    return { fact: humidity, words: `the air reaches ${showFact(humidity)}${atCorner(humidity)}` };
+  const fitting = belowDewPoint(facts, 'fitting', 'the fitting');
+  return fitting ?? (space === undefined ? undefined : belowDewPoint(wallFacts(space), 'wall', 'the wall'));
+}
+
+/** Along a level stem only what condenses at a bare fitting is likely to run. */
+function bareFittingCondenses({ facts, point }: PointEvaluation): Wet | undefined {
+  const insulation = point.humidityProbe?.value.mounting?.value.insulation;
+  const bare = insulation === undefined || insulation.value.value <= 0;
+  if (!bare || isKnown(facts.get('fitting-insulation-needed'))) return undefined;
+  return belowDewPoint(facts, 'fitting', 'the bare fitting');
+}
+
+function belowDewPoint(facts: ReadonlyMap<string, Fact>, part: 'fitting' | 'wall', words: string): Wet | undefined {
+  const [margin, surface] = [facts.get(`${part}-margin`), facts.get(`${part}-inner-surface`)];
+  if (!isKnown(margin) || !isKnown(surface) || margin.value >= 0) return undefined;
+  return {
+    fact: surface,
+    words: `${words} is at ${showFact(surface)} inside, below the dew point${inCorner(surface)}`,
+  };
+}

@@ -1,0 +1,41 @@
+import { isKnown, showFact } from '../evaluate/fact.ts';
+import { quantityExtreme } from '../evaluate/space.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Rule } from './rule.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'sample-line-cold',
+  group: 'Mounting',
+  severity: 'error',
+  title: 'The wall of a sample line is not above the dew point by the margin.',
+  why: 'Water condenses in the line. What reaches the sensor is drier than the process, and later, when the water evaporates, wetter.',
+  mend: 'Heat the line to more than the highest dew point and the margin, over its whole length, joints included.',
+  leavesAlone: 'Probes that sit in the air itself, and lines whose temperature is not given.',
+  sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
+  facts: ['dew-point/highest'],
+  fixes: [],
+  check: {
+    point: (view) => {
+      const { space, settings } = view;
+      const mounting = view.point.humidityProbe?.value.mounting?.value;
+      const line = mounting?.sampleLineTemperature;
+      if (mounting?.path?.value !== 'sample-line' || line === undefined || space?.complete !== true) return [];
+      const dewPoint = quantityExtreme(space, 'dew-point', 'highest');
+      if (!isKnown(dewPoint) || line.value.value > dewPoint.value + settings.margin.value) return [];
+      const [at, margin] = [
+        showQuantity(line.value.value, 'temperature'),
+        showQuantity(settings.margin.value, 'temperature-difference'),
+      ];
+      return [
+        {
+          message: `The sample line is at ${at}, and the dew point reaches ${showFact(dewPoint)}${atCorner(dewPoint)}: the line is not above it by the margin of ${margin}. Heat it to more than both together.`,
+          origin: line.origin,
+          facts: [dewPoint],
+          related: worstPhase(space, dewPoint),
+        },
+      ];
+    },
+  },
+};

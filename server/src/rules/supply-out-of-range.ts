@@ -1,0 +1,67 @@
+import { isKnown, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { Located } from '../model/located.ts';
+import type { SupplyDemand } from '../model/model-types.generated.ts';
+import { showQuantity, showRange } from '../quantity/format-quantity.ts';
+import type { FindingDraft, Rule } from './rule.ts';
+import { cableIs, conductorWords, useConductor } from './support/conductor.ts';
+
+export const rule: Rule = {
+  name: 'supply-out-of-range',
+  group: 'Supply',
+  severity: 'error',
+  title: 'The voltage at the probe or transmitter lies outside its range, the cable counted.',
+  why: 'Too little voltage makes the electronics drop out, often only when the heater draws its current; too much destroys them.',
+  mend: 'Use thicker conductors, a shorter cable or another supply.',
+  leavesAlone:
+    'The probe behind a transmitter, which feeds it; and supplies whose voltage, or whose load, is not given. A heater that has too little is heater-supply-low.',
+  sources: ["IEC 60228 and Ohm's law", "the maker's data sheet, as the kit gives it"],
+  facts: ['voltage-at-probe', 'conductor-needed'],
+  fixes: ['choice'],
+  check: { point: outOfRange },
+};
+
+interface Demand {
+  readonly words: string;
+  readonly file: string;
+  readonly range: NonNullable<SupplyDemand['voltage']>;
+}
+
+function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
+  const voltage = view.point.supply?.value.voltage;
+  const demand = demandOf(view);
+  if (voltage === undefined || demand === undefined) return [];
+  const { low, high } = demand.range.value;
+  const range = showRange(low, high, 'voltage');
+  const related = [{ message: `Its range is ${range}.`, origin: demand.range.origin, file: demand.file }];
+  const given = showQuantity(voltage.value.value, 'voltage');
+  // Hardly loaded, the cable drops next to nothing.
+  if (voltage.value.value > high)
+    return [
+      {
+        message: `The supply of ${given} is over the ${range} of the ${demand.words}. Use a lower supply voltage.`,
+        origin: voltage.origin,
+        related,
+      },
+    ];
+  const reached = view.facts.get('voltage-at-probe');
+  const needed = view.facts.get('conductor-needed');
+  if (!isKnown(reached) || reached.value >= low) return [];
+  return [
+    {
+      message: `Of ${given} only ${showFact(reached)} reach the ${demand.words}, under its range of ${range}. ${conductorWords(view)}`,
+      origin: voltage.origin,
+      facts: isKnown(needed) ? [reached, needed] : [reached],
+      related: [...related, ...cableIs(view)],
+      fixes: useConductor(view),
+    },
+  ];
+}
+
+function demandOf({ point, humidityProbeModel, transmitterModel }: PointEvaluation): Demand | undefined {
+  const ref = point.transmitter === undefined ? humidityProbeModel : transmitterModel;
+  const supply: Located<SupplyDemand> | undefined = ref?.model?.value.supply;
+  const range = supply?.value.voltage;
+  if (ref === undefined || range === undefined) return undefined;
+  return { words: point.transmitter === undefined ? 'probe' : 'transmitter', file: ref.file, range };
+}

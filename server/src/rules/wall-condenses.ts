@@ -1,0 +1,72 @@
+import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import type { SpaceEvaluation } from '../evaluate/space.ts';
+import { wallFacts } from '../evaluate/wall-facts.ts';
+import type { Located } from '../model/located.ts';
+import type { Wall } from '../model/model-types.generated.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import { appendPair } from '../syntax/edit.ts';
+import type { FindingDraft, FixDraft, Rule } from './rule.ts';
+import { setLength } from './support/mounting.ts';
+import { worstPhase } from './support/related.ts';
+import { inCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'wall-condenses',
+  group: 'Mounting',
+  severity: 'warning',
+  title: 'The inner surface of a wall comes closer to the dew point than the margin.',
+  why: 'A wall below the dew point runs wet. The water reaches fittings and probes, and near the wall the air is drier than where the process is.',
+  mend: 'Insulate the wall with the thickness computed; where the air itself is that close to its dew point, let the wall drain away from the probes.',
+  leavesAlone: 'Walls whose layers or whose surroundings are not given. It is one finding for each space.',
+  sources: ['ISO 6946'],
+  facts: ['wall-margin', 'wall-inner-surface', 'wall-insulation-needed'],
+  fixes: ['choice'],
+  check: {
+    space: (space) => {
+      const wall = space.located.value.wall;
+      return wall === undefined ? [] : condensing(space, wall);
+    },
+  },
+};
+
+function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly FindingDraft[] {
+  const facts = wallFacts(space);
+  const [margin, surface, needed] = ['wall-margin', 'wall-inner-surface', 'wall-insulation-needed'].map((id) =>
+    facts.get(id),
+  );
+  const limit = space.settings.margin;
+  if (!isKnown(margin) || !isKnown(surface) || margin.value >= limit.value) return [];
+  const relation = margin.value < 0 ? 'below the dew point' : `only ${showFact(margin)} above the dew point`;
+  const least = showQuantity(limit.value, 'temperature-difference');
+  const thickness = isKnown(needed) ? needed : undefined;
+  const mend =
+    thickness === undefined
+      ? 'No insulation keeps the margin in air so close to its dew point: let the wall drain away from the probes.'
+      : `Insulate it with ${showFact(thickness)} in all.`;
+  return [
+    {
+      message: `The inner surface of the wall is at ${showFact(surface)}${inCorner(surface)}, ${relation}; the margin is ${least}. ${mend}`,
+      origin: wall.keyOrigin ?? wall.origin,
+      facts: [surface, margin, ...(thickness === undefined ? [] : [thickness])],
+      related: [
+        ...worstPhase(space, margin),
+        ...(limit.origin === undefined ? [] : [{ message: `The margin is ${least}.`, origin: limit.origin }]),
+      ],
+      fixes: insulate(wall, thickness),
+    },
+  ];
+}
+
+/** A wall that had no insulation gets mineral wool, with which the thickness was computed. */
+function insulate(wall: Located<Wall>, thickness: KnownFact | undefined): readonly FixDraft[] {
+  if (thickness === undefined) return [];
+  const { insulation, insulationMaterial } = wall.value;
+  const material = insulationMaterial?.value ?? 'mineral-wool';
+  const edits = [
+    setLength(wall, 'insulation', insulation, thickness),
+    ...(insulationMaterial === undefined ? [appendPair(wall.cursor, 'insulation-material', material)] : []),
+  ];
+  return [
+    { title: `Insulate the wall with ${showFact(thickness)} of ${material}; it must be built`, kind: 'choice', edits },
+  ];
+}
