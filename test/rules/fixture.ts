@@ -6,6 +6,9 @@ import type { Finding } from '../../server/src/analysis/finding.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
 import { fileKindOf } from '../../server/src/model/schema.ts';
 
+/** The day on which the fixtures are looked at. */
+const TODAY = '2026-10-01';
+
 export const RULES_FOLDER = fileURLToPath(new URL('./', import.meta.url));
 
 export interface Expected {
@@ -70,7 +73,7 @@ export function fixtureOf(rule: string): Fixture {
 
 /** The workspace of one file of a fixture: the file, the files beside it that are no examples, and the shared kits. */
 export function workspaceOf(fixture: Fixture, file: string, text: string): Workspace {
-  const workspace = new Workspace();
+  const workspace = new Workspace({ today: () => TODAY });
   const kits = `${RULES_FOLDER}kits/`;
   for (const kit of readdirSync(kits)) workspace.set(fileUri(`${kits}${kit}`), readFileSync(`${kits}${kit}`, 'utf8'));
   for (const other of fixture.files) {

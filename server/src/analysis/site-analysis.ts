@@ -17,6 +17,8 @@ import { type RawFinding, runRules } from './run-rules.ts';
 
 /** What a site looks up in the rest of the workspace. */
 export interface Surroundings {
+  /** The present day, `YYYY-MM-DD`. */
+  readonly today: string;
   parsed(file: string): ParsedFile | undefined;
   readonly kitFiles: readonly string[];
   placesOfTag(tag: string): readonly TagPlace[];
@@ -41,8 +43,9 @@ export function evaluateSite(
   before: SiteEvaluation | undefined,
 ): SiteEvaluation {
   const model = siteModelOf(parsed.model);
-  const settings =
-    before?.model.header === model.header && before !== undefined ? before.settings : siteSettings(model.header);
+  const { today } = surroundings;
+  const sameSettings = before?.model.header === model.header && before?.settings.today === today;
+  const settings = before !== undefined && sameSettings ? before.settings : siteSettings(model.header, today);
   const { kits, kitFiles, catalogue } = kitsOf(parsed.file, model, surroundings, before);
   const spaces = new Map<string, SpaceEvaluation>();
   for (const [id, entry] of model.spaces) {

@@ -9,6 +9,7 @@ import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
 import { resolveFile } from './file-location.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
 import { TagIndex } from './tag-index.ts';
+import { systemDay } from './today.ts';
 
 interface Source {
   readonly kind: FileKind;
@@ -20,11 +21,26 @@ interface Source {
   analysedAt: number;
 }
 
+/** A model that a site uses, with the URI of a kit that the site names. */
+export type ModelUse = readonly [kit: string, model: string];
+
+export interface WorkspaceOptions {
+  /** The present day, `YYYY-MM-DD`. It is asked before every analysis, so that a new day needs no restart. */
+  readonly today?: () => string;
+}
+
 export class Workspace {
+  readonly #today: () => string;
+  #day = '';
   readonly #sources = new Map<string, Source>();
   readonly #tags = new TagIndex();
   #moment = 0;
-  #wholeKnown = false;
+  /** Which sites use which models, by kit; undefined while not every site is known. */
+  #usesElsewhere: readonly ModelUse[] | undefined;
+
+  constructor({ today = systemDay }: WorkspaceOptions = {}) {
+    this.#today = today;
+  }
 
   /** Sets or replaces the text of a file. A file whose name is none of ours is left out. */
   set(file: string, text: string): void {
@@ -44,10 +60,23 @@ export class Workspace {
     this.#tags.changed(file);
   }
 
-  /** Says that every file of the workspace has been set, so that what nothing uses can be told. */
-  markWhole(): void {
-    this.#wholeKnown = true;
+  /**
+   * Says that every file of the workspace has been set, so that what nothing uses can be told.
+   * @param elsewhere what sites use that are known to others only
+   */
+  markWhole(elsewhere: readonly ModelUse[] = []): void {
+    this.#usesElsewhere = elsewhere;
     this.#moment++;
+  }
+
+  /** Which models the sites of this workspace use, by the kit that they name for it. */
+  uses(): readonly ModelUse[] {
+    return this.files('site').flatMap((site) => {
+      const parsed = this.parsed(site);
+      if (parsed === undefined) return [];
+      const models = [...modelsUsedBy(siteModelOf(parsed.model))];
+      return kitsNamedBy(parsed).flatMap((kit) => models.map((model): ModelUse => [kit, model]));
+    });
   }
 
   has(file: string): boolean {
@@ -72,6 +101,7 @@ export class Workspace {
     const source = this.#sources.get(file);
     const parsed = this.parsed(file);
     if (source === undefined || parsed === undefined) return undefined;
+    this.#askDay();
     if (source.analysis === undefined || source.analysedAt !== this.#moment) {
       source.analysis = analyse(parsed, this.#facts(), source.analysis);
       source.analysedAt = this.#moment;
@@ -85,8 +115,16 @@ export class Workspace {
     return parsed?.kind === 'site' ? kitsNamedBy(parsed) : [];
   }
 
+  #askDay(): void {
+    const day = this.#today();
+    if (day === this.#day) return;
+    this.#day = day;
+    this.#moment++;
+  }
+
   #facts(): WorkspaceFacts {
     return {
+      today: this.#day,
       parsed: (file) => this.parsed(file),
       kitFiles: this.files('kit'),
       placesOfTag: (tag) => this.#tags.placesOf(tag, (file) => this.parsed(file)),
@@ -95,14 +133,9 @@ export class Workspace {
   }
 
   #usedModels(kit: string): ReadonlySet<string> | undefined {
-    if (!this.#wholeKnown) return undefined;
-    const used = new Set<string>();
-    for (const site of this.files('site')) {
-      const parsed = this.parsed(site);
-      if (parsed === undefined || !kitsNamedBy(parsed).includes(kit)) continue;
-      for (const id of modelsUsedBy(siteModelOf(parsed.model))) used.add(id);
-    }
-    return used;
+    if (this.#usesElsewhere === undefined) return undefined;
+    const all = [...this.uses(), ...this.#usesElsewhere];
+    return new Set(all.flatMap(([of, model]) => (of === kit ? [model] : [])));
   }
 }
 

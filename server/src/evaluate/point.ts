@@ -10,11 +10,12 @@ import type {
 import type { Entry } from '../model/read-file.ts';
 import { isQuantityName, type QuantityName } from '../quantity/quantity-names.ts';
 import { type OtherPoint, type ResolvedSource, resolveSource } from './air-temperature.ts';
-import { airTemperatureCostFacts } from './air-temperature-cost.ts';
+import { type Assessment, assess } from './assessment.ts';
 import { drynessFacts } from './dryness.ts';
 import type { Fact } from './fact.ts';
 import { frostPointFacts } from './frost-point.ts';
 import { type HeaterUse, heaterUse } from './heater.ts';
+import { installationFacts } from './installation-facts.ts';
 import type { ModelCatalogue, ModelRef } from './models.ts';
 import { reportFacts } from './report-facts.ts';
 import type { SiteSettings } from './site-settings.ts';
@@ -47,15 +48,20 @@ export interface ResolvedPoint extends PointInputs {
   readonly reports: readonly ReportEvaluation[];
 }
 
-export interface PointEvaluation extends ResolvedPoint {
+export interface PointEvaluation extends ResolvedPoint, Assessment {
   readonly facts: ReadonlyMap<string, Fact>;
 }
 
 export function evaluatePoint(inputs: PointInputs): PointEvaluation {
   const resolved = resolvePoint(inputs);
-  const { space } = resolved;
-  const facts = space?.complete === true ? factsOf(resolved, space) : [];
-  return { ...resolved, facts: new Map(facts.map((fact) => [fact.id, fact])) };
+  const space = resolved.space?.complete === true ? resolved.space : undefined;
+  const { assessment, facts: assessed } = assess(resolved, space);
+  const facts = [
+    ...(space === undefined ? [] : factsOf(resolved, space)),
+    ...installationFacts(resolved, space),
+    ...assessed,
+  ];
+  return { ...resolved, ...assessment, facts: new Map(facts.map((fact) => [fact.id, fact])) };
 }
 
 function resolvePoint(inputs: PointInputs): ResolvedPoint {
@@ -83,10 +89,5 @@ function resolvePoint(inputs: PointInputs): ResolvedPoint {
 
 /** The facts of a point, each topic from its own module. */
 function factsOf(resolved: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
-  return [
-    ...drynessFacts(resolved, space),
-    ...reportFacts(resolved, space),
-    ...frostPointFacts(resolved, space),
-    ...airTemperatureCostFacts(resolved, space),
-  ];
+  return [...drynessFacts(resolved, space), ...reportFacts(resolved, space), ...frostPointFacts(resolved, space)];
 }

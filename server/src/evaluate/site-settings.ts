@@ -1,6 +1,6 @@
 /** What holds for a whole site: its air pressure, its surroundings, and the limits its points are held to. */
 import type { Located } from '../model/located.ts';
-import type { Severity, SiteHeader } from '../model/model-types.generated.ts';
+import type { CalendarDate, Severity, SiteHeader } from '../model/model-types.generated.ts';
 import { pressureAtAltitude } from '../physics/standard-atmosphere.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
@@ -14,6 +14,8 @@ export interface Setting {
 
 export interface SiteSettings {
   readonly id: string | undefined;
+  /** The present day. */
+  readonly today: CalendarDate;
   /** Pressure of the outdoor air in Pa, from the altitude by ISO 2533; at sea level where no altitude is given. */
   readonly airPressure: Setting;
   readonly altitude: Located<Quantity> | undefined;
@@ -32,7 +34,8 @@ export interface SiteSettings {
 const BUILT_IN = { sensorHumidityLimit: 0.8, unheatedHumidityLimit: 0.9, margin: 2, coverage: 2 } as const;
 const NO_SEVERITIES: ReadonlyMap<string, Located<Severity>> = new Map();
 
-export function siteSettings(located: Located<SiteHeader> | undefined): SiteSettings {
+/** @param today the present day, `YYYY-MM-DD` */
+export function siteSettings(located: Located<SiteHeader> | undefined, today: CalendarDate): SiteSettings {
   const header = located?.value;
   const defaults = header?.defaults?.value;
   const setting = (given: Located<Quantity> | undefined, builtIn: number): Setting =>
@@ -42,6 +45,7 @@ export function siteSettings(located: Located<SiteHeader> | undefined): SiteSett
   const coverage = defaults?.coverage;
   return {
     id: header?.id?.value,
+    today,
     airPressure: { value: airPressure, ...(altitude === undefined ? {} : { origin: altitude.origin }) },
     altitude,
     altitudeUnread: header === undefined || isUnread(located, 'altitude', altitude),

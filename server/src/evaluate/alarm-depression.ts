@@ -1,0 +1,38 @@
+/** What the limit of a humidity alarm is as a dew-point depression: near saturation that is told better. */
+import { valueIfOk } from '../base/outcome.ts';
+import { dewPointDepression } from '../physics/quantities.ts';
+import { roundUpToStep } from '../physics/sensible-steps.ts';
+import { vapourPressureFromRelativeHumidity } from '../physics/vapour-pressure.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { AlarmUse } from './alarm-use.ts';
+import type { Budget } from './budget.ts';
+import type { Fact } from './fact.ts';
+import { derivationOf } from './quantity-value.ts';
+
+/** A depression is set to a tenth of a kelvin, K. */
+const DEPRESSION_STEP = 0.1;
+
+/** For alarms of the relative humidity: limit and clearing value at the air temperature and pressure of the budget. */
+export function depressionFacts({ name, quantity, limit, clear }: AlarmUse, { at, state }: Budget): readonly Fact[] {
+  if (quantity !== 'relative-humidity') return [];
+  const { airCelsius, pressure } = state;
+  const depressionAt = (id: string, title: string, relativeHumidity: number): readonly Fact[] => {
+    const vapourPressure = vapourPressureFromRelativeHumidity(relativeHumidity, airCelsius, pressure);
+    const depression = valueIfOk(dewPointDepression({ airCelsius, pressure, vapourPressure }));
+    if (depression === undefined || depression < 0) return [];
+    const { relation, formulas } = derivationOf('dew-point-depression');
+    const value = roundUpToStep(depression, DEPRESSION_STEP);
+    const inputs = [
+      { label: 'relative humidity', text: showQuantity(relativeHumidity, 'relative-humidity'), origin: limit.origin },
+      { label: 'air temperature', text: showQuantity(airCelsius, 'temperature') },
+    ];
+    const notes = ['Rounded up to 0.1 K.'];
+    return [{ id, title, dimension: 'temperature-difference', value, at, inputs, relation, formulas, notes }];
+  };
+  return [
+    ...depressionAt(`${name}/depression-at-limit`, `dew-point depression at the limit of ${name}`, limit.value.value),
+    ...(clear === undefined
+      ? []
+      : depressionAt(`${name}/depression-at-clear`, `dew-point depression where ${name} clears`, clear.value.value)),
+  ];
+}

@@ -1,0 +1,41 @@
+/** How good what a point reports is, and how it goes on: budgets, signals, alarms and checks, with their facts. */
+import type { QuantityName } from '../quantity/quantity-names.ts';
+import { alarmFacts } from './alarm-facts.ts';
+import { type AlarmUse, alarmUses } from './alarm-use.ts';
+import { type CheckPlan, checkFacts, checkPlan } from './check-plan.ts';
+import type { Fact } from './fact.ts';
+import type { ResolvedPoint } from './point.ts';
+import { signalFacts } from './signal-facts.ts';
+import { type SignalUse, signalUses } from './signal-use.ts';
+import type { SpaceEvaluation } from './space.ts';
+import { type ReportBudgets, reportBudgets } from './uncertainty.ts';
+import { uncertaintyFacts } from './uncertainty-facts.ts';
+
+export interface Assessment {
+  readonly budgets: ReadonlyMap<QuantityName, ReportBudgets>;
+  readonly signals: readonly SignalUse[];
+  readonly alarms: readonly AlarmUse[];
+  readonly checkPlan: CheckPlan;
+}
+
+/** @param space where its envelopes can be computed with */
+export function assess(
+  resolved: ResolvedPoint,
+  space: SpaceEvaluation | undefined,
+): { readonly assessment: Assessment; readonly facts: readonly Fact[] } {
+  const signals = signalUses(resolved);
+  const alarms = alarmUses(resolved);
+  const plan = checkPlan(resolved, space);
+  const reports = space === undefined ? [] : reportBudgets(resolved, space, signals);
+  const budgets = new Map(reports.map((report) => [report.budgets.quantity, report.budgets]));
+  const inSpace =
+    space === undefined
+      ? []
+      : [
+          ...reports.flatMap((report) => uncertaintyFacts(report.budgets, space)),
+          ...signalFacts(signals, resolved, space),
+          ...alarmFacts(alarms, reports, resolved),
+        ];
+  const assessment = { budgets, signals, alarms, checkPlan: plan };
+  return { assessment, facts: [...inSpace, ...checkFacts(plan, resolved)] };
+}

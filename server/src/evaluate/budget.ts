@@ -1,0 +1,208 @@
+/** The uncertainty budget of one reported value at one state of the air (JCGM 100), as hovers and reports show it. */
+import { combineContributions } from '../physics/budget.ts';
+import { conformanceProbability, guardBandedVerdict, type Verdict } from '../physics/decision.ts';
+import type { AirState } from '../physics/moist-air.ts';
+import { type StatedAs, standardUncertaintyOf } from '../physics/standard-uncertainty.ts';
+import type { Dimension } from '../quantity/dimension.ts';
+import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { cornerOf } from './corner.ts';
+import type { Corner, FactInput } from './fact.ts';
+import {
+  type MeasuredInput,
+  type Measurement,
+  NO_DEVIATION,
+  type PerInput,
+  reportedValue,
+  type SensedState,
+  sensedState,
+  sensitivities,
+} from './measurement.ts';
+import {
+  type GatheredSources,
+  type Remedy,
+  remedyWords,
+  type SourceKind,
+  sourceInfo,
+  type UncertaintySource,
+} from './uncertainty-source.ts';
+
+export interface BudgetContribution {
+  readonly kind: SourceKind;
+  /** With the terminal or register where it is of a signal: 'resolution of the receiver of AO1'. */
+  readonly title: string;
+  readonly enters: MeasuredInput;
+  /** Of the standard uncertainty. */
+  readonly dimension: Dimension;
+  readonly standardUncertainty: number;
+  readonly statedAs: StatedAs;
+  /** Change of the reported value per unit of the input. */
+  readonly sensitivity: number;
+  /** |sensitivity| × standard uncertainty, in the difference of the quantity. */
+  readonly resultUncertainty: number;
+  /** Part of the variance of the reported value. */
+  readonly share: number;
+  readonly inputs: readonly FactInput[];
+}
+
+/** What a person can change, and what would be left if that made its contributions vanish. */
+export interface Improvement {
+  readonly remedy: Remedy;
+  readonly words: string;
+  readonly expandedUncertainty: number;
+}
+
+export interface Budget {
+  readonly quantity: QuantityName;
+  readonly at: Corner;
+  readonly state: AirState;
+  readonly measurement: Measurement;
+  readonly value: number;
+  /** In the difference of the quantity, as all uncertainties below. */
+  readonly standardUncertainty: number;
+  readonly coverageFactor: number;
+  readonly expandedUncertainty: number;
+  /** Undefined where no contribution limits them: data sheets state none. */
+  readonly effectiveDegreesOfFreedom: number | undefined;
+  /** Largest share first. */
+  readonly contributions: readonly BudgetContribution[];
+  /** The signal that is counted: of those that carry the quantity, the least certain. */
+  readonly signal: string | undefined;
+  readonly improvement: Improvement | undefined;
+  readonly tolerance: number | undefined;
+  /** Of a reading without a known error, against the tolerance. */
+  readonly verdict: Verdict | undefined;
+  /** Probability that a reading lies within the tolerance. */
+  readonly conformance: number | undefined;
+  readonly leftOut: readonly string[];
+}
+
+/** Contributions of a millionth of the variance are not shown: they change no digit. */
+const NEGLIGIBLE_SHARE = 1e-6;
+
+/** The variance of the reported value at a state, or undefined where the quantity or an accuracy ends. */
+export function varianceAt(
+  measurement: Measurement,
+  sources: readonly UncertaintySource[],
+  state: AirState,
+): number | undefined {
+  const sensed = sensedState(state, measurement.rise);
+  const per = sensitivities(measurement, sensed);
+  if (per === undefined) return undefined;
+  let variance = 0;
+  for (const { enters, statedAt } of sources) {
+    const stated = statedAt(sensed);
+    if (stated === undefined) return undefined;
+    variance += (per[enters] * standardUncertaintyOf(stated.halfWidth, stated.statedAs)) ** 2;
+  }
+  return variance;
+}
+
+export interface BudgetTerms {
+  readonly coverageFactor: number;
+  readonly tolerance: number | undefined;
+  readonly signal: string | undefined;
+}
+
+export function budgetAt(
+  measurement: Measurement,
+  { sources, leftOut }: GatheredSources,
+  state: AirState,
+  phase: string | undefined,
+  { coverageFactor, tolerance, signal }: BudgetTerms,
+): Budget | undefined {
+  const { quantity } = measurement;
+  const sensed = sensedState(state, measurement.rise);
+  const per = sensitivities(measurement, sensed);
+  const value = reportedValue(measurement, sensed, NO_DEVIATION);
+  if (per === undefined || value === undefined) return undefined;
+  const { contributions, standardUncertainty, effectiveDegreesOfFreedom } = combined(quantity, sources, sensed, per);
+  const expandedUncertainty = coverageFactor * standardUncertainty;
+  const limits = tolerance === undefined ? undefined : { low: -tolerance, high: tolerance };
+  return {
+    quantity,
+    at: cornerOf(state, phase),
+    state,
+    measurement,
+    value,
+    standardUncertainty,
+    coverageFactor,
+    expandedUncertainty,
+    effectiveDegreesOfFreedom,
+    contributions,
+    signal,
+    improvement: bestImprovement(contributions, expandedUncertainty),
+    tolerance,
+    verdict: tolerance === undefined ? undefined : guardBandedVerdict(0, tolerance, expandedUncertainty),
+    conformance: limits === undefined ? undefined : conformanceProbability(0, standardUncertainty, limits),
+    leftOut,
+  };
+}
+
+function combined(quantity: QuantityName, sources: readonly UncertaintySource[], sensed: SensedState, per: PerInput) {
+  const terms = sources.flatMap((source) => {
+    const stated = source.statedAt(sensed);
+    if (stated === undefined) return [];
+    const { halfWidth, statedAs } = stated;
+    const standardUncertainty = standardUncertaintyOf(halfWidth, statedAs);
+    return { name: titleOf(source), standardUncertainty, sensitivity: per[source.enters], source, statedAs };
+  });
+  const { shares, ...result } = combineContributions(terms);
+  const contributions = shares.flatMap(({ contribution, resultUncertainty, share }): BudgetContribution[] => {
+    const term = terms.find((candidate) => candidate === contribution);
+    if (term === undefined || share < NEGLIGIBLE_SHARE) return [];
+    const { name, standardUncertainty, sensitivity, source, statedAs } = term;
+    const { kind, enters } = source;
+    return [
+      {
+        kind,
+        title: name,
+        enters,
+        dimension: dimensionOf(enters, quantity),
+        standardUncertainty,
+        statedAs,
+        sensitivity,
+        resultUncertainty,
+        share,
+        inputs: source.inputsAt(sensed),
+      },
+    ];
+  });
+  return { ...result, contributions };
+}
+
+function titleOf({ kind, signal }: UncertaintySource): string {
+  const { title } = sourceInfo(kind);
+  return signal === undefined ? title : `${title} (${signal})`;
+}
+
+function dimensionOf(input: MeasuredInput, quantity: QuantityName): Dimension {
+  switch (input) {
+    case 'sensor-humidity':
+      return 'relative-humidity';
+    case 'sensor-temperature':
+    case 'air-temperature':
+      return 'temperature-difference';
+    case 'pressure':
+      return 'pressure';
+    case 'reported-value':
+      return quantityInfo(quantity).difference;
+  }
+}
+
+/** The one change that helps most: contributions that one remedy lessens count together. */
+function bestImprovement(
+  contributions: readonly BudgetContribution[],
+  expandedUncertainty: number,
+): Improvement | undefined {
+  const shares = new Map<Remedy, number>();
+  for (const { kind, share } of contributions) {
+    const { remedy } = sourceInfo(kind);
+    shares.set(remedy, (shares.get(remedy) ?? 0) + share);
+  }
+  let best: readonly [Remedy, number] | undefined;
+  for (const entry of shares) if (best === undefined || entry[1] > best[1]) best = entry;
+  if (best === undefined) return undefined;
+  const [remedy, share] = best;
+  const left = Math.sqrt(Math.max(0, 1 - share));
+  return { remedy, words: remedyWords(remedy), expandedUncertainty: expandedUncertainty * left };
+}

@@ -1,0 +1,53 @@
+/** What a current loop shows on a fault, and how a receiver takes it (NAMUR NE 43). */
+import type { Located } from '../model/located.ts';
+import {
+  LOOP_LEVELS,
+  type LoopLevel,
+  loopLevelOf,
+  NE43_FAILURE_HIGH,
+  NE43_FAILURE_LOW,
+} from '../physics/current-loop.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import type { KnownFact } from './fact.ts';
+import type { SignalUse } from './signal-use.ts';
+import type { SiteSettings } from './site-settings.ts';
+import { isUnread } from './unread.ts';
+
+export type FaultLevel =
+  /** Nothing says it, or what says it cannot be read. */
+  | { readonly kind: 'not-given' }
+  | { readonly kind: 'unread' }
+  | {
+      readonly kind: 'given';
+      readonly level: LoopLevel;
+      readonly fact: KnownFact;
+      readonly given: Located<Quantity>;
+      /** True where it is the site's default that says it. */
+      readonly byDefault: boolean;
+    };
+
+/** The failure currents that every receiver understands, A. */
+export const FAILURE_CURRENTS = { low: NE43_FAILURE_LOW, high: NE43_FAILURE_HIGH } as const;
+
+/** Undefined for signals that are no current loops. */
+export function faultLevel({ name, located }: SignalUse, { header }: SiteSettings): FaultLevel | undefined {
+  const signal = located.value;
+  if (signal.kind !== 'current-loop') return undefined;
+  const defaults = header?.defaults;
+  const given = signal.onFault ?? defaults?.value.loopOnFault;
+  if (isUnread(located, 'on-fault', signal.onFault)) return { kind: 'unread' };
+  if (given === undefined)
+    return { kind: isUnread(defaults, 'loop-on-fault', defaults?.value.loopOnFault) ? 'unread' : 'not-given' };
+  const { value } = given.value;
+  const fact: KnownFact = {
+    id: `${name}/fault-current`,
+    title: `current of ${name} on a fault`,
+    dimension: 'current',
+    value,
+    inputs: [{ label: 'on fault', text: showQuantity(value, 'current'), origin: given.origin }],
+    formulas: [LOOP_LEVELS],
+    notes: [],
+  };
+  return { kind: 'given', level: loopLevelOf(value), fact, given, byDefault: signal.onFault === undefined };
+}
