@@ -6,25 +6,42 @@ import { rule as airTemperatureFixed } from './air-temperature-fixed.ts';
 import { rule as airTemperatureFromHeatedHead } from './air-temperature-from-heated-head.ts';
 import { rule as airTemperatureMissing } from './air-temperature-missing.ts';
 import { rule as airTemperatureUnassigned } from './air-temperature-unassigned.ts';
+import { rule as alarmChatters } from './alarm-chatters.ts';
+import { rule as alarmMisses } from './alarm-misses.ts';
+import { rule as alarmOutsideSpan } from './alarm-outside-span.ts';
+import { rule as alarmUnreachable } from './alarm-unreachable.ts';
+import { rule as cableCannotDeliver } from './cable-cannot-deliver.ts';
+import { rule as checkDue } from './check-due.ts';
+import { rule as checkPlanMissing } from './check-plan-missing.ts';
+import { rule as checkSaltUnfit } from './check-salt-unfit.ts';
+import { rule as checkWithHeater } from './check-with-heater.ts';
 import { rule as coldStart } from './cold-start.ts';
 import { rule as dewOrFrost } from './dew-or-frost.ts';
 import { rule as dripPath } from './drip-path.ts';
 import { rule as envelopeImpossible } from './envelope-impossible.ts';
 import { rule as envelopeSaturates } from './envelope-saturates.ts';
+import { rule as exposureNotWithstood } from './exposure-not-withstood.ts';
 import { rule as faultLevelUnclear } from './fault-level-unclear.ts';
 import { rule as headTooHot } from './head-too-hot.ts';
 import { rule as heaterAbsent } from './heater-absent.ts';
 import { rule as heaterNeedless } from './heater-needless.ts';
 import { rule as heaterRiseShort } from './heater-rise-short.ts';
+import { rule as heaterRiseUnreachable } from './heater-rise-unreachable.ts';
 import { rule as heaterSetAtMissing } from './heater-set-at-missing.ts';
+import { rule as heaterSupplyLow } from './heater-supply-low.ts';
 import { rule as insertionShort } from './insertion-short.ts';
 import { rule as insulationMissing } from './insulation-missing.ts';
+import { rule as loopLoadHigh } from './loop-load-high.ts';
+import { rule as nearSaturationControl } from './near-saturation-control.ts';
+import { rule as outsideRange } from './outside-range.ts';
 import { rule as pressureMissing } from './pressure-missing.ts';
 import { rule as probesTooClose } from './probes-too-close.ts';
 import { rule as probesTooFar } from './probes-too-far.ts';
 import { rule as quantityOutOfFormula } from './quantity-out-of-formula.ts';
 import { rule as registerOverflow } from './register-overflow.ts';
+import { rule as registerOverlap } from './register-overlap.ts';
 import { rule as resolutionCoarse } from './resolution-coarse.ts';
+import { rule as responseTooSlow } from './response-too-slow.ts';
 import { rule as sampleLineCold } from './sample-line-cold.ts';
 import { rule as sensorMayCondense } from './sensor-may-condense.ts';
 import { rule as signalNotReported } from './signal-not-reported.ts';
@@ -32,7 +49,12 @@ import { rule as spanMismatch } from './span-mismatch.ts';
 import { rule as spanTooNarrow } from './span-too-narrow.ts';
 import { rule as spanTooWide } from './span-too-wide.ts';
 import { rule as stillAir } from './still-air.ts';
+import { rule as supplyOutOfRange } from './supply-out-of-range.ts';
+import { rule as toleranceMarginal } from './tolerance-marginal.ts';
+import { rule as toleranceMissed } from './tolerance-missed.ts';
+import { rule as transmitterFull } from './transmitter-full.ts';
 import { rule as wallCondenses } from './wall-condenses.ts';
+import { rule as zoneNotCertified } from './zone-not-certified.ts';
 import type { Rule } from './rule.ts';
 
 export const RULES: readonly Rule[] = [
@@ -43,25 +65,42 @@ export const RULES: readonly Rule[] = [
   airTemperatureFromHeatedHead,
   airTemperatureMissing,
   airTemperatureUnassigned,
+  alarmChatters,
+  alarmMisses,
+  alarmOutsideSpan,
+  alarmUnreachable,
+  cableCannotDeliver,
+  checkDue,
+  checkPlanMissing,
+  checkSaltUnfit,
+  checkWithHeater,
   coldStart,
   dewOrFrost,
   dripPath,
   envelopeImpossible,
   envelopeSaturates,
+  exposureNotWithstood,
   faultLevelUnclear,
   headTooHot,
   heaterAbsent,
   heaterNeedless,
   heaterRiseShort,
+  heaterRiseUnreachable,
   heaterSetAtMissing,
+  heaterSupplyLow,
   insertionShort,
   insulationMissing,
+  loopLoadHigh,
+  nearSaturationControl,
+  outsideRange,
   pressureMissing,
   probesTooClose,
   probesTooFar,
   quantityOutOfFormula,
   registerOverflow,
+  registerOverlap,
   resolutionCoarse,
+  responseTooSlow,
   sampleLineCold,
   sensorMayCondense,
   signalNotReported,
@@ -69,5 +108,10 @@ export const RULES: readonly Rule[] = [
   spanTooNarrow,
   spanTooWide,
   stillAir,
+  supplyOutOfRange,
+  toleranceMarginal,
+  toleranceMissed,
+  transmitterFull,
   wallCondenses,
+  zoneNotCertified,
 ];

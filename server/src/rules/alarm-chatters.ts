@@ -1,0 +1,50 @@
+import type { AlarmUse } from '../evaluate/alarm-use.ts';
+import { isKnown, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { appendPair, replaceScalar } from '../syntax/edit.ts';
+import type { FindingDraft, FixDraft, Rule } from './rule.ts';
+import { atCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'alarm-chatters',
+  group: 'Outputs and alarms',
+  severity: 'warning',
+  title: 'An alarm clears closer to its limit than the noise of the reading moves it.',
+  why: 'While the air stays at the limit, noise alone carries the reading back and forth over both values: the alarm rings and clears all night, and is then switched off.',
+  mend: 'Let the alarm clear further inwards. Left out, the clearing value is the limit itself.',
+  leavesAlone: 'Delays: a delayed alarm chatters more slowly and chatters all the same.',
+  sources: ['Repeatability limit of ISO 5725-6, 4.1; its use for hysteresis is common practice'],
+  facts: ['ALARM/least-hysteresis', 'ALARM/clear-to-set'],
+  fixes: ['choice'],
+  check: { point: (view) => view.alarms.flatMap((alarm) => chattering(view, alarm)) },
+};
+
+function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
+  const { name, quantity, hysteresis, clear, limit } = alarm;
+  const least = view.facts.get(`${name}/least-hysteresis`);
+  if (!isKnown(least) || hysteresis === undefined || hysteresis >= least.value) return [];
+  const clears =
+    clear === undefined
+      ? `The alarm ${name} clears at its limit`
+      : hysteresis < 0
+        ? `The alarm ${name} clears beyond its limit`
+        : `The alarm ${name} clears ${showQuantity(hysteresis, quantityInfo(quantity).difference)} from its limit`;
+  return [
+    {
+      message: `${clears}, and noise alone moves the reading by ${showFact(least)}${atCorner(least)}: the alarm chatters. Let it clear further inwards.`,
+      origin: (clear ?? limit).origin,
+      facts: [least],
+      fixes: clearInwards(view, alarm),
+    },
+  ];
+}
+
+function clearInwards({ facts }: PointEvaluation, { name, clear, located }: AlarmUse): readonly FixDraft[] {
+  const toSet = facts.get(`${name}/clear-to-set`);
+  if (!isKnown(toSet)) return [];
+  const text = writeQuantity(toSet.value, toSet.dimension);
+  const edit = clear === undefined ? appendPair(located.cursor, 'clear', text) : replaceScalar(clear.cursor, text);
+  return [{ title: `Clear at ${showFact(toSet)}`, kind: 'choice', edits: [edit] }];
+}

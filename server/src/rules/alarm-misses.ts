@@ -1,0 +1,58 @@
+import type { AlarmUse } from '../evaluate/alarm-use.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { writeQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { replaceScalar } from '../syntax/edit.ts';
+import type { FindingDraft, FixDraft, Rule } from './rule.ts';
+import { acceptanceAbove } from './support/acceptance-edit.ts';
+import { limitWords } from './support/alarm-views.ts';
+import { atCorner } from './support/words.ts';
+
+/** A miss one tolerance beyond the limit may happen this often. */
+const ACCEPTABLE_MISSES = 0.05;
+
+export const rule: Rule = {
+  name: 'alarm-misses',
+  group: 'Outputs and alarms',
+  severity: 'warning',
+  title: 'The uncertainty makes an alarm miss more than one in twenty excursions by one tolerance.',
+  why: 'The reading may be lower than the air is. Where its uncertainty is large against the tolerance, the air can be a whole tolerance beyond the limit while the alarm stays silent.',
+  mend: 'Lessen the uncertainty, or set the limit inwards of the value that is wanted.',
+  leavesAlone: 'Alarms of reports without a tolerance.',
+  sources: ['JCGM 106:2012; normal distribution of the reading', 'one in twenty: common practice, no source'],
+  facts: ['ALARM/missed-alarm', 'ALARM/false-alarm', 'ALARM/guard-banded-limit'],
+  fixes: ['choice'],
+  check: { point: (view) => view.alarms.flatMap((alarm) => missing(view, alarm)) },
+};
+
+function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
+  const { name, quantity, limit } = alarm;
+  const [missed, guarded] = [view.facts.get(`${name}/missed-alarm`), view.facts.get(`${name}/guard-banded-limit`)];
+  if (!isKnown(missed) || !isKnown(guarded) || missed.value <= ACCEPTABLE_MISSES) return [];
+  const { title } = quantityInfo(quantity);
+  return [
+    {
+      message: `With the ${title} one tolerance beyond its limit, ${name} stays silent with a probability of ${showFact(missed)}${atCorner(missed)}, over 5 %. Lessen the uncertainty, or set the limit at ${showFact(guarded)}.`,
+      origin: limit.origin,
+      facts: [missed, guarded],
+      fixes: setInwards(alarm, guarded),
+    },
+  ];
+}
+
+/** The wanted limit is noted beside it, as an acceptance: the file would otherwise have forgotten it. */
+function setInwards(alarm: AlarmUse, guarded: KnownFact): readonly FixDraft[] {
+  const { limit } = alarm;
+  const reason = `wanted ${limitWords(alarm)}, set inwards of that for the uncertainty`;
+  return [
+    {
+      title: `Set the limit at ${showFact(guarded)} and note that it is wanted ${limitWords(alarm)}`,
+      kind: 'choice',
+      edits: [
+        acceptanceAbove(limit.cursor, 'alarm-misses', reason),
+        replaceScalar(limit.cursor, writeQuantity(guarded.value, guarded.dimension)),
+      ],
+    },
+  ];
+}

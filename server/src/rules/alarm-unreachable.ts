@@ -1,0 +1,41 @@
+import type { AlarmUse } from '../evaluate/alarm-use.ts';
+import { isKnown, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import type { FindingDraft, Rule } from './rule.ts';
+import { carriersShortOf, limitWords } from './support/alarm-views.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'alarm-unreachable',
+  group: 'Outputs and alarms',
+  severity: 'warning',
+  title: 'The limit of an alarm lies outside what the envelope can produce.',
+  why: 'Either the alarm can never sound, or it always does; or the envelope leaves out the very excursion that the alarm is for, and then nothing in this file has been checked for it.',
+  mend: 'Write the excursion into the envelope, so that sensor, span and heater are checked for it too; or move the limit.',
+  leavesAlone: 'Limits that no signal carries: alarm-outside-span speaks of those.',
+  sources: ['common practice, no source'],
+  facts: ['QUANTITY/lowest', 'QUANTITY/highest'],
+  fixes: [],
+  check: { point: (view) => view.alarms.flatMap((alarm) => unreachable(view, alarm)) },
+};
+
+function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
+  const { quantity, limit, direction, name } = alarm;
+  const [lowest, highest] = [view.facts.get(`${quantity}/lowest`), view.facts.get(`${quantity}/highest`)];
+  if (!isKnown(lowest) || !isKnown(highest) || carriersShortOf(view, alarm) !== undefined) return [];
+  const isOver = limit.value.value >= highest.value;
+  if (!isOver && limit.value.value > lowest.value) return [];
+  const end = isOver ? highest : lowest;
+  const sounds = isOver === (direction === 'above') ? 'never sounds' : 'always sounds';
+  const { title } = quantityInfo(quantity);
+  return [
+    {
+      message: `The alarm ${name} is set ${limitWords(alarm)}, and the envelope takes the ${title} ${isOver ? 'up' : 'down'} to ${showFact(end)}${atCorner(end)}: in the air that this file describes it ${sounds}. Write the excursion into the envelope, or move the limit.`,
+      origin: limit.origin,
+      facts: [end],
+      related: worstPhase(view.space, end),
+    },
+  ];
+}

@@ -1,0 +1,123 @@
+import type { AlarmUse } from '../evaluate/alarm-use.ts';
+import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
+import { appendPair, renameKey } from '../syntax/edit.ts';
+import { contentEnd } from '../syntax/lines.ts';
+import type { FindingDraft, FixDraft, Rule, RuleEdit } from './rule.ts';
+import { limitWords } from './support/alarm-views.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner } from './support/words.ts';
+
+const SATURATED = 1;
+
+export const rule: Rule = {
+  name: 'near-saturation-control',
+  group: 'Quantities',
+  severity: 'warning',
+  title: 'A relative humidity is watched, or held to a tolerance, closer to saturation than it can be told from it.',
+  why: 'Near saturation every tenth of a kelvin of error in the air temperature is about 0.6 %RH, and the last percents to 100 %RH lie within the uncertainty: saturated air and air that is still fit look the same.',
+  mend: 'Use the dew-point depression: how far, in kelvin, the air is from condensing is what the process needs to know, and its tolerance can be judged against the errors of temperature directly.',
+  leavesAlone:
+    'Reports without a tolerance, alarms below a limit, and what has no uncertainty budget. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
+  sources: ['JCGM 106:2012', 'common practice, no source'],
+  facts: ['relative-humidity/highest', 'relative-humidity/expanded-uncertainty', 'ALARM/expanded-uncertainty'],
+  fixes: ['choice'],
+  check: {
+    point: (view) => [
+      ...view.reports.flatMap((evaluated) => nearlySaturatedReport(view, evaluated)),
+      ...view.alarms.flatMap((alarm) => nearlySaturatedAlarm(view, alarm)),
+    ],
+  },
+};
+
+function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluation): readonly FindingDraft[] {
+  const { quantity, report } = evaluated;
+  const { tolerance } = report.value;
+  const [highest, expanded] = ['highest', 'expanded-uncertainty'].map((id) => view.facts.get(`${quantity}/${id}`));
+  if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
+  const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
+  if (SATURATED - highest.value >= expanded.value || phase?.cut !== undefined) return [];
+  return [
+    {
+      message: `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${showFact(expanded)}${atCorner(expanded)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
+      origin: report.keyOrigin ?? report.origin,
+      facts: [highest, expanded],
+      related: worstPhase(view.space, highest),
+      fixes: reportDepressionInstead(view, evaluated),
+    },
+  ];
+}
+
+function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
+  const { name, quantity, direction, limit } = alarm;
+  const expanded = view.facts.get(`${name}/expanded-uncertainty`);
+  if (quantity !== 'relative-humidity' || direction !== 'above' || !isKnown(expanded)) return [];
+  if (SATURATED - limit.value.value >= expanded.value || limit.value.value > SATURATED) return [];
+  return [
+    {
+      message: `The alarm ${name} is set ${limitWords(alarm)}, closer to saturation than the uncertainty of ${showFact(expanded)}${atCorner(expanded)}: it cannot tell that limit from saturated air. Watch the dew-point depression.`,
+      origin: limit.origin,
+      facts: [expanded],
+      fixes: watchDepressionInstead(view, alarm),
+    },
+  ];
+}
+
+/** The tolerance goes: it was in another unit. */
+function reportDepressionInstead(
+  { point, reports }: PointEvaluation,
+  { report }: ReportEvaluation,
+): readonly FixDraft[] {
+  const all = point.reports;
+  const others = reports.some(({ quantity }) => quantity === 'dew-point-depression');
+  if (all?.cursor.node.kind !== 'map' || all.cursor.via !== undefined || report.cursor.via !== undefined || others)
+    return [];
+  const pair = all.cursor.node.pairs.find(({ key }) => key.text === 'relative-humidity');
+  if (pair === undefined) return [];
+  const { part } = all.cursor;
+  const value = { part, start: pair.value.start, end: contentEnd(part, pair.value), newText: withSourceOf(report) };
+  return [
+    {
+      title: 'Report the dew-point depression instead; its tolerance, in K, is yours to give',
+      kind: 'choice',
+      edits: [renameKey(part, pair, 'dew-point-depression'), value],
+    },
+  ];
+}
+
+/** A report with the air temperature of another one and nothing else. */
+function withSourceOf({ value }: ReportEvaluation['report']): string {
+  const node = value.airTemperature?.cursor.node;
+  return node?.kind === 'scalar' ? `{air-temperature: ${node.text}}` : '{}';
+}
+
+function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
+  const [limit, clear] = ['depression-at-limit', 'depression-at-clear'].map((id) =>
+    view.facts.get(`${alarm.name}/${id}`),
+  );
+  const report = view.reports.find(({ quantity }) => quantity === 'relative-humidity')?.report;
+  const all = view.point.reports;
+  const { cursor } = alarm.located;
+  if (!isKnown(limit) || all === undefined || report === undefined || cursor.via !== undefined) return [];
+  const reported = view.reports.some(({ quantity }) => quantity === 'dew-point-depression');
+  const { part, node } = cursor;
+  const edits: readonly (RuleEdit | undefined)[] = [
+    { part, start: node.start, end: contentEnd(part, node), newText: depressionAlarm(alarm, limit, clear) },
+    ...(reported ? [] : [appendPair(all.cursor, 'dew-point-depression', withSourceOf(report))]),
+  ];
+  const air = limit.at === undefined ? '' : `, the same in air of ${showQuantity(limit.at.airCelsius, 'temperature')}`;
+  const title = `Watch the dew-point depression: below ${showFact(limit)}${air}`;
+  return [{ title, kind: 'choice', edits }];
+}
+
+function depressionAlarm({ located }: AlarmUse, limit: KnownFact, clear: Fact | undefined): string {
+  const delay = located.value.delay?.cursor.node;
+  const pairs = [
+    'quantity: dew-point-depression',
+    `below: ${writeQuantity(limit.value, limit.dimension)}`,
+    ...(isKnown(clear) ? [`clear: ${writeQuantity(clear.value, clear.dimension)}`] : []),
+    ...(delay?.kind === 'scalar' ? [`delay: ${delay.text}`] : []),
+  ];
+  return `{${pairs.join(', ')}}`;
+}

@@ -1,0 +1,47 @@
+/** What the rules of uncertainty look at and how they speak of it. */
+import type { Budget } from '../../evaluate/budget.ts';
+import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { Located } from '../../model/located.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { Related } from '../rule.ts';
+
+/** A report with a tolerance and an uncertainty to hold against it. */
+export interface JudgedReport {
+  readonly quantity: QuantityName;
+  readonly tolerance: Located<Quantity>;
+  readonly budget: Budget;
+  readonly expanded: KnownFact;
+  /** What the best change would leave. */
+  readonly improved: KnownFact | undefined;
+}
+
+export function judgedReports({ reports, budgets, facts }: PointEvaluation): readonly JudgedReport[] {
+  return reports.flatMap(({ quantity, report }): JudgedReport[] => {
+    const { tolerance } = report.value;
+    const budget = budgets.get(quantity)?.worst;
+    const expanded = facts.get(`${quantity}/expanded-uncertainty`);
+    const improved = facts.get(`${quantity}/improved-uncertainty`);
+    if (tolerance === undefined || !(tolerance.value.value > 0) || budget === undefined || !isKnown(expanded))
+      return [];
+    return [{ quantity, tolerance, budget, expanded, improved: isKnown(improved) ? improved : undefined }];
+  });
+}
+
+/** `The accuracy of the humidity sensor weighs most; a more accurate humidity probe would leave 1.3 %RH at best.` */
+export function improvementSentence({ budget, improved }: JudgedReport): string {
+  const [largest] = budget.contributions;
+  if (largest === undefined || budget.improvement === undefined || improved === undefined) return '';
+  return ` The ${largest.title} weighs most; ${budget.improvement.words} would leave ${showFact(improved)} at best.`;
+}
+
+/** Where the largest contribution is written. */
+export function largestContribution({ budget }: JudgedReport): readonly Related[] {
+  const [largest] = budget.contributions;
+  return (largest?.inputs ?? []).flatMap(({ label, text, origin, file }) =>
+    origin === undefined
+      ? []
+      : [{ message: `The largest contribution: ${label}, ${text}.`, origin, ...(file === undefined ? {} : { file }) }],
+  );
+}

@@ -1,0 +1,56 @@
+/** Signals together with what the envelope makes of their quantity: what the rules of outputs look at. */
+import type { Span } from '../../evaluate/envelope.ts';
+import { isKnown, type KnownFact } from '../../evaluate/fact.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { AnalogueUse, RegisterUse, SignalUse } from '../../evaluate/signal-use.ts';
+import type { Located } from '../../model/located.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+
+/** A signal of a reported quantity. */
+export interface CarriedRange<Use extends SignalUse = SignalUse> {
+  readonly use: Use;
+  readonly lowest: KnownFact;
+  readonly highest: KnownFact;
+  /** From the lowest to the highest value. */
+  readonly range: Span;
+  readonly tolerance: Located<Quantity> | undefined;
+}
+
+/** The signals of a point whose quantities it reports and whose range can be computed. */
+export function carriedRanges({ signals, facts, point }: PointEvaluation): readonly CarriedRange[] {
+  return signals.flatMap((use): CarriedRange[] => {
+    const report = point.reports?.value.get(use.quantity);
+    const [lowest, highest] = [facts.get(`${use.quantity}/lowest`), facts.get(`${use.quantity}/highest`)];
+    if (report === undefined || !isKnown(lowest) || !isKnown(highest)) return [];
+    const range = { low: lowest.value, high: highest.value };
+    return [{ use, lowest, highest, range, tolerance: report.value.tolerance }];
+  });
+}
+
+export function isAnalogue(carried: CarriedRange): carried is CarriedRange<AnalogueUse> {
+  return carried.use.kind === 'analogue';
+}
+
+export function isRegister(carried: CarriedRange): carried is CarriedRange<RegisterUse> {
+  return carried.use.kind === 'register';
+}
+
+/** Of a tolerance, what its resolution may cost. */
+export const RESOLUTION_SHARE = 0.1;
+
+/** The largest error by the resolution of a signal, where it costs more of the tolerance than it may. */
+export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }: CarriedRange): KnownFact | undefined {
+  const error = facts.get(`${use.name}/resolution-error`);
+  const permitted = (tolerance?.value.value ?? Number.POSITIVE_INFINITY) * RESOLUTION_SHARE;
+  return isKnown(error) && error.value > permitted ? error : undefined;
+}
+
+/** Of the span, what the envelope should use at the least. */
+export const LEAST_SPAN_USED = 0.25;
+
+/** What the envelope uses of a span, where that is little and the resolution suffers. */
+export function littleUsed(view: PointEvaluation, carried: CarriedRange): KnownFact | undefined {
+  const used = view.facts.get(`${carried.use.name}/span-used`);
+  const isLittle = isKnown(used) && used.value < LEAST_SPAN_USED;
+  return isLittle && coarseResolution(view, carried) !== undefined ? used : undefined;
+}

@@ -1,0 +1,49 @@
+import { showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { SourceKind } from '../evaluate/uncertainty-source.ts';
+import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import type { FindingDraft, Rule } from './rule.ts';
+import { improvementSentence, type JudgedReport, judgedReports, largestContribution } from './support/budget-views.ts';
+import { worstPhase } from './support/related.ts';
+import { atCorner } from './support/words.ts';
+
+export const rule: Rule = {
+  name: 'tolerance-missed',
+  group: 'Uncertainty and checks',
+  severity: 'warning',
+  title: 'The expanded uncertainty of a report is larger than its tolerance.',
+  why: 'A reading within the tolerance does then not show that the air is. Neither can a check show that the point is right.',
+  mend: 'Lessen the largest contribution, or ask for no more than can be measured.',
+  leavesAlone:
+    'Budgets of which one error of the air temperature is more than half, where another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
+  sources: ['JCGM 100:2008', 'ILAC-G8:09/2019, guard band of the expanded uncertainty'],
+  facts: ['QUANTITY/expanded-uncertainty', 'QUANTITY/improved-uncertainty'],
+  fixes: [],
+  check: { point: (view) => judgedReports(view).flatMap((judged) => missed(view, judged)) },
+};
+
+function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDraft[] {
+  const { quantity, tolerance, expanded, improved, budget } = judged;
+  if (expanded.value <= tolerance.value.value || isSpokenOfElsewhere(judged)) return [];
+  const { title } = quantityInfo(quantity);
+  const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
+  const coverage = formatNumber(budget.coverageFactor, 1);
+  return [
+    {
+      message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, more than its tolerance of ${permitted}.${improvementSentence(judged)}`,
+      origin: tolerance.origin,
+      facts: improved === undefined ? [expanded] : [expanded, improved],
+      related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],
+    },
+  ];
+}
+
+/** Errors of the air temperature that have rules of their own, which fire where they cost this much. */
+const HAVE_RULES: readonly SourceKind[] = ['fixed-temperature', 'stem-conduction', 'head-warmth', 'gradient', 'lag'];
+const MOST_OF_VARIANCE = 0.5;
+
+function isSpokenOfElsewhere({ budget }: JudgedReport): boolean {
+  const [largest] = budget.contributions;
+  return largest !== undefined && HAVE_RULES.includes(largest.kind) && largest.share > MOST_OF_VARIANCE;
+}
