@@ -21,11 +21,13 @@ const OF_A_SPACE: readonly QuantityName[] = [
 ];
 
 export function factsOfSpace(space: SpaceEvaluation): readonly Fact[] {
-  if (!space.complete) return [];
-  return OF_A_SPACE.flatMap((name) => [
+  const own = [...space.facts.values()];
+  if (!space.complete) return own;
+  const ranges = OF_A_SPACE.flatMap((name) => [
     quantityExtreme(space, name, 'lowest'),
     quantityExtreme(space, name, 'highest'),
   ]);
+  return [...ranges, ...own];
 }
 
 export function subjectFacts({ content }: Analysis): readonly SubjectFacts[] {
