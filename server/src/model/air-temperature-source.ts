@@ -9,10 +9,13 @@ export type AirTemperatureSource =
   | { readonly kind: 'point'; readonly tag: string }
   | { readonly kind: 'fixed'; readonly temperature: Quantity };
 
+/** A number, alone or with something like a unit behind it; a tag such as `101-MT` has more in it. */
+const LIKE_A_VALUE = /^[+−-]?[\d.,]+\s*[^\d\s-]*$/;
+
 export function readAirTemperatureSource(text: string): Outcome<ReadResult<AirTemperatureSource>, ReadProblem> {
   const word = text.trim();
   if (word === 'air-temperature-probe' || word === 'humidity-probe') return succeed({ value: { kind: word } });
-  if (/^[+-]?[\d.]/.test(word)) {
+  if (LIKE_A_VALUE.test(word)) {
     const read = readQuantity(text, 'temperature');
     if (!read.ok) return read;
     return succeed({ value: { kind: 'fixed', temperature: read.value.value } });

@@ -11,6 +11,7 @@ import { readQuantity, readRange } from '../quantity/read-quantity.ts';
 import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { readAirTemperatureSource } from './air-temperature-source.ts';
+import { isDate, likelyDates } from './date.ts';
 import type { Located } from './located.ts';
 import { type ProblemContext, suggestion } from './problem.ts';
 import {
@@ -87,7 +88,8 @@ function lowerScalar(cursor: Cursor, schema: SchemaNode, context: LowerContext, 
     const dimension = dimensionOf(schema.quantity.dimension, inherited, node.text);
     if (dimension === undefined) return undefined;
     const read = schema.quantity.form === 'range' ? readRange : readQuantity;
-    return settle<unknown>(read(node.text, dimension), cursor, context);
+    const [example] = schema.examples ?? [];
+    return settle<unknown>(read(node.text, dimension, example?.toString()), cursor, context);
   }
   if (schema['air-temperature-source'] === true) return settle(readAirTemperatureSource(node.text), cursor, context);
   if (schema.date === true) return readDate(cursor, context);
@@ -122,35 +124,29 @@ function settle<Value>(
     return read.value.value;
   }
   const { kind, sentence, range, suggestions } = read.problem;
-  const reversed = kind === 'reversed';
+  const isPlain = kind === 'reversed' || (kind === 'mistyped' && suggestions.length === 1);
   problems.push({
-    rule: reversed ? 'range-reversed' : 'value-unreadable',
+    rule: kind === 'reversed' ? 'range-reversed' : 'value-unreadable',
     origin: partOfScalar(cursor, range.start, range.end),
     sentence,
     suggestions: suggestions.flatMap((text) =>
-      suggestion(`Write ${text}`, reversed ? 'safe' : 'choice', replaceScalar(cursor, text)),
+      suggestion(`Write ${text}`, isPlain ? 'safe' : 'choice', replaceScalar(cursor, text)),
     ),
     subject,
   });
   return undefined;
 }
 
-const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
-
 function readDate(cursor: Cursor, context: LowerContext): string | undefined {
   const text = cursor.node.kind === 'scalar' ? cursor.node.text : '';
-  const match = DATE.exec(text);
-  if (match !== null) {
-    const [, year, month, day] = match.map(Number);
-    const date = new Date(Date.UTC(year ?? 0, (month ?? 0) - 1, day));
-    if (date.getUTCMonth() + 1 === month && date.getUTCDate() === day) return text;
-  }
-  const sentence = `“${text}” is no date; dates are written YYYY-MM-DD`;
+  if (isDate(text)) return text;
   context.problems.push({
     rule: 'value-unreadable',
     origin: originOf(cursor),
-    sentence,
-    suggestions: [],
+    sentence: `“${text}” is no date; dates are written YYYY-MM-DD`,
+    suggestions: likelyDates(text).flatMap((date) =>
+      suggestion(`Write ${date}`, 'choice', replaceScalar(cursor, date)),
+    ),
     subject: context.subject,
   });
   return undefined;

@@ -1,19 +1,13 @@
 /** A parsed file to its model: checks the structure, lowers the values, keeps every entry by its name. */
-import {
-  type Cursor,
-  type ForeignAnchors,
-  originOf,
-  type PairCursor,
-  rootCursor,
-  TreeWalker,
-} from '../syntax/cursor.ts';
-import type { Origin, Part, PlacedPart, SyntaxTree } from '../syntax/nodes.ts';
+import { type ForeignAnchors, originOf, type PairCursor, rootCursor, TreeWalker } from '../syntax/cursor.ts';
+import type { Origin, Part, SyntaxTree } from '../syntax/nodes.ts';
 import type { Located } from './located.ts';
 import { lowerNode } from './lower.ts';
 import type { ModelProblem } from './problem.ts';
-import { childSchema, ENTRY_KEYS, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from './schema.ts';
-import { checkStructure } from './structure.ts';
-import { validatorOfEntry, validatorOfRoot } from './validators.ts';
+import { checkRoot } from './root-structure.ts';
+import { childSchema, ENTRY_KEYS, type FileKind, SCHEMAS } from './schema.ts';
+import { checkEntryName, checkStructure } from './structure.ts';
+import { validatorOfEntry } from './validators.ts';
 
 /** One named entry of a map such as `points`. */
 export interface Entry<Value> {
@@ -95,7 +89,8 @@ export function joinParts(
       }
     }
   }
-  checkRoot(kind, tree, parts, new TreeWalker(foreign), problems);
+  const topLevel = parts.flatMap((part) => part.topLevel);
+  checkRoot(kind, tree, topLevel, new TreeWalker(foreign), problems);
   return { kind, values, entries, problems };
 }
 
@@ -113,9 +108,11 @@ function readEntries(mapName: string, pairs: readonly PairCursor[], context: Rea
   return pairs.map((pair) => {
     const subject = pair.key.text;
     const schema = childSchema(kind, map, subject) ?? {};
-    const place = { ...context, subject };
-    if (!broken && validate !== undefined)
-      checkStructure(pair.value, pair.keyOrigin, schema, validate, { kind, walker, problems, subject });
+    const place = { kind, walker, problems, subject };
+    if (!broken && validate !== undefined) {
+      checkEntryName(pair, map, place);
+      checkStructure(pair.value, pair.keyOrigin, schema, validate, place);
+    }
     const value = lowerNode(pair.value, schema, place);
     const located =
       value === undefined || typeof value !== 'object'
@@ -160,53 +157,4 @@ function reportTwice(
   const related = { sentence: 'It is first given here', origin: first };
   const sentence = `“${name}” is given twice; the first one counts`;
   problems.push({ rule: 'yaml-syntax', origin, sentence, suggestions: [], related, subject });
-}
-
-/** Checks the top level: that the keys are known and the needed ones are there. */
-function checkRoot(
-  kind: FileKind,
-  tree: SyntaxTree,
-  parts: readonly ReadPart[],
-  walker: TreeWalker,
-  problems: ModelProblem[],
-): void {
-  const broken = tree.parts.some(({ part }) => part.path.length < 2 && part.problems.length > 0);
-  const first = firstPlace(tree.parts);
-  if (broken || first === undefined) return;
-  const isEmptyMap = ({ key, value }: PairCursor): boolean =>
-    ENTRY_KEYS[kind].has(key.text) && value.node.kind === 'scalar' && value.node.value === null;
-  const pairs = parts.flatMap((part) => part.topLevel.filter((pair) => !isEmptyMap(pair)));
-  const root: Cursor = {
-    part: first.part,
-    node: { kind: 'map', flow: false, pairs: [], start: first.start, end: first.end },
-  };
-  const assembled = new AssembledRoot(pairs, walker);
-  const context = { kind, walker: assembled, problems, subject: '' };
-  checkStructure(root, first, rootSchema(kind), validatorOfRoot(kind), context);
-}
-
-/** A root map put together from the parts of a file. */
-class AssembledRoot extends TreeWalker {
-  readonly #pairs: readonly PairCursor[];
-
-  constructor(pairs: readonly PairCursor[], walker: TreeWalker) {
-    super(walker.foreign);
-    this.#pairs = pairs;
-  }
-
-  override pairs(map: Cursor): readonly PairCursor[] {
-    const isRoot = map.node.kind === 'map' && map.node.pairs.length === 0 && !map.node.flow;
-    return isRoot ? this.#pairs : super.pairs(map);
-  }
-}
-
-function firstPlace(parts: readonly PlacedPart[]): Origin | undefined {
-  const part = parts[0]?.part;
-  if (part === undefined) return undefined;
-  const key = part.root?.pairs[0]?.key;
-  return key === undefined ? { part, start: 0, end: 0 } : { part, start: key.start, end: key.end };
-}
-
-function rootSchema(kind: FileKind): SchemaNode {
-  return resolveSchema(kind, SCHEMAS[kind]);
 }

@@ -50,6 +50,7 @@ export interface SchemaNode {
   readonly default?: string | number | boolean;
   readonly properties?: Readonly<Record<string, SchemaNode>>;
   readonly required?: readonly string[];
+  readonly propertyNames?: SchemaNode;
   readonly additionalProperties?: boolean | SchemaNode;
   readonly items?: SchemaNode;
   readonly oneOf?: readonly SchemaNode[];

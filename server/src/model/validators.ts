@@ -1,7 +1,10 @@
 /** The validators that are compiled from the schemas, by file kind and map. */
 import type { FileKind } from './schema.ts';
-import type { Validator } from './structure.ts';
+import type { SchemaCheck } from './validators.generated.js';
 import * as compiled from './validators.generated.js';
+
+export type { SchemaError } from './validators.generated.js';
+export type Validator = SchemaCheck;
 
 const ROOTS: Readonly<Record<FileKind, Validator>> = {
   site: compiled.siteRoot,
