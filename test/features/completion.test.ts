@@ -79,7 +79,7 @@ describe('keys', () => {
   });
 
   it('are found while lines around do not parse', () => {
-    expect(labels(typedFor('      serial: A1001', '      hea|'))).toEqual(['serial', 'mounting']);
+    expect(labels(typedFor('      serial: A1001', '      hea|'))).toEqual(['serial']);
     expect(labels('points:\n  A-1:\n    supply: {voltage: 24 V, |\n    title: x\n')).toEqual(['kind', 'cable']);
   });
 });

@@ -24,8 +24,8 @@ describe('the definition of', () => {
   it.each([
     ['a space, from its point', site('space: kil|n-2'), 'fennmoor.dewsite.yaml:7 kiln-2'],
     ['a humidity probe model', site('model: |hp-heated'), 'kits/fennmoor.dewkit.yaml:4 hp-heated'],
-    ['a temperature probe model', site('tp-sl|im'), 'kits/fennmoor.dewkit.yaml:15 tp-slim'],
-    ['a receiver', site('plc-|ai'), 'kits/fennmoor.dewkit.yaml:19 plc-ai'],
+    ['a temperature probe model', site('tp-sl|im'), 'kits/fennmoor.dewkit.yaml:23 tp-slim'],
+    ['a receiver', site('plc-|ai'), 'kits/fennmoor.dewkit.yaml:27 plc-ai'],
     ['a kit, by its path', site('kits/|fennmoor'), 'kits/fennmoor.dewkit.yaml:2 fennmoor'],
     ['a point that lends its air probe', site('air-temperature: K2-|MT-101'), 'fennmoor.dewsite.yaml:18 K2-MT-101'],
     ['a point, from a visit', visit('point: K2|-MT-101'), 'fennmoor.dewsite.yaml:18 K2-MT-101'],
@@ -54,16 +54,16 @@ describe('the definition of', () => {
 
 describe('references', () => {
   it.each([
-    ['of a space', site('  kiln|-2:'), ['fennmoor.dewsite.yaml:20 kiln-2', 'fennmoor.dewsite.yaml:33 kiln-2']],
+    ['of a space', site('  kiln|-2:'), ['fennmoor.dewsite.yaml:20 kiln-2', 'fennmoor.dewsite.yaml:34 kiln-2']],
     [
       'of a model, from its kit',
       kit('  hp-|heated:'),
-      ['fennmoor.dewsite.yaml:22 hp-heated', 'fennmoor.dewsite.yaml:34 hp-heated'],
+      ['fennmoor.dewsite.yaml:22 hp-heated', 'fennmoor.dewsite.yaml:35 hp-heated'],
     ],
     [
       'of a point, in site and visit',
       site('  K2-MT|-101:'),
-      ['fennmoor.dewsite.yaml:36 K2-MT-101', 'first.dewvisit.yaml:4 K2-MT-101'],
+      ['fennmoor.dewsite.yaml:37 K2-MT-101', 'first.dewvisit.yaml:4 K2-MT-101'],
     ],
     ['of a kit, from its id', kit('{id: fenn|moor'), ['fennmoor.dewsite.yaml:5 kits/fennmoor.dewkit.yaml']],
     ['of a site', site('  id: fenn|moor'), ['first.dewvisit.yaml:2 fennmoor']],

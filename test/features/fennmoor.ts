@@ -8,6 +8,14 @@ humidity-probes:
     ranges: {relative-humidity: 0 .. 100 %RH, temperature: -40 .. 120 degC, pressure: 50 .. 1000 kPa}
     heater: {power: 4 W, kind: constant-power, minimum-voltage: 18 V, maximum-rise: 20 K}
     supply: {voltage: 10 .. 30 V, power: 0.6 W}
+    accuracy:
+      - {when: 0 .. 90 %RH, relative-humidity: 0.8 %RH, coverage: 2}
+      - {when: 90 .. 100 %RH, relative-humidity: 1.3 %RH, coverage: 2}
+    head-temperature: 0.1 K
+    drift: 0.5 %RH/year
+    response: 15 s
+    head: {diameter: 12 mm, length: 60 mm}
+    stem: {diameter: 12 mm, wall: 1 mm, material: stainless-steel}
     withstands: [wash-down, acetic-acid]
   hp-plain:
     title: Plain humidity probe
@@ -45,6 +53,7 @@ points:
       model: hp-heated
       serial: A1001
       heater: {mode: continuous, rise: 8 K, set-at: factory}
+      mounting: {insertion: 200 mm}
     air-temperature-probe: {model: tp-slim, serial: T2001}
     reports:
       relative-humidity: {air-temperature: air-temperature-probe, tolerance: 3 %RH}

@@ -25,6 +25,7 @@ describe('the outline', () => {
         K2-MT-101 (point) kiln-2, 64 %RH at the sensor
           humidity-probe (part) hp-heated
             heater (part) continuous
+            mounting (part)
           air-temperature-probe (part) tp-slim
           reports (part)
             relative-humidity (quantity) 35 … 88 %RH
