@@ -63,13 +63,12 @@ export function combineContributions(
   correlations: readonly Correlation[] = [],
 ): CombinedUncertainty {
   const signed = contributions.map((each) => each.sensitivity * each.standardUncertainty);
-  const parts = contributions.map((one, i) => {
-    const withAll = contributions.reduce(
-      (sum, other, j) => sum + coefficientBetween(one.name, other.name, i === j, correlations) * (signed[j] ?? 0),
-      0,
-    );
-    return (signed[i] ?? 0) * withAll;
-  });
+  const parts = signed.map((uncertainty) => uncertainty * uncertainty);
+  for (const { between, coefficient } of correlations) {
+    const [i, j] = between.map((name) => contributions.findIndex((each) => each.name === name));
+    const cross = coefficient * (signed[i ?? -1] ?? 0) * (signed[j ?? -1] ?? 0);
+    for (const index of [i, j]) if (index !== undefined && index in parts) parts[index] = (parts[index] ?? 0) + cross;
+  }
   const variance = Math.max(
     0,
     parts.reduce((sum, part) => sum + part, 0),
@@ -99,10 +98,4 @@ function effectiveDegreesOfFreedom(
     return sum + (resultUncertainty / standardUncertainty) ** 4 / degreesOfFreedom;
   }, 0);
   return limiting > 0 ? 1 / limiting : undefined;
-}
-
-function coefficientBetween(one: string, other: string, isSame: boolean, correlations: readonly Correlation[]): number {
-  if (isSame) return 1;
-  const stated = correlations.find(({ between: [a, b] }) => (a === one && b === other) || (a === other && b === one));
-  return stated?.coefficient ?? 0;
 }
