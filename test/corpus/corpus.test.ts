@@ -14,7 +14,9 @@ describe('the corpus', () => {
 
   it('gives every site an id and every point a tag of its own', () => {
     const sites = (['sound', 'faulty'] as const).flatMap((part) =>
-      corpusFiles(part).map((file) => analyseCorpusFile(part, file, readMarks(readCorpusFile(part, file)).text).content),
+      corpusFiles(part).map(
+        (file) => analyseCorpusFile(part, file, readMarks(readCorpusFile(part, file)).text).content,
+      ),
     );
     const names = sites.flatMap((content) =>
       content.kind === 'site' ? [content.site.settings.id, ...content.site.points.keys()] : [],
