@@ -1,4 +1,4 @@
-/** Small helpers over the editor's API, for the suite inside the extension host. */
+/** Small steps over the editor's API, for the suite inside the extension host. */
 import * as vscode from 'vscode';
 
 const PATIENCE = 20_000;

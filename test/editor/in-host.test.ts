@@ -1,18 +1,18 @@
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { runInHost } from './in-host.ts';
 import { IN_HOST_FACTS, type InHostResult, RESULT_MARK } from './in-host-facts.ts';
 import { PROJECT_ROOT } from './paths.ts';
+import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 
 describeInEditor('inside the extension host', () => {
-  let session: EditorSession | undefined;
+  let editor: RunningEditor | undefined;
   let lines: readonly string[] = [];
 
   beforeAll(async () => {
-    session = await startEditorSession();
-    const suite = join(session.server.dataFolder, 'in-host-suite.js');
+    editor = await startEditor();
+    const suite = join(editor.server.dataFolder, 'in-host-suite.js');
     await build({
       entryPoints: [join(PROJECT_ROOT, 'test/editor/in-host-suite.ts')],
       outfile: suite,
@@ -21,10 +21,10 @@ describeInEditor('inside the extension host', () => {
       format: 'cjs',
       external: ['vscode'],
     });
-    const { browser, server, folder } = session;
+    const { browser, server, folder } = editor;
     lines = await runInHost(browser, server, { extensionFolder: PROJECT_ROOT, suite, folder });
   });
-  afterAll(() => session?.end());
+  afterAll(() => editor?.end());
 
   it.each(IN_HOST_FACTS)('%s', (fact) => {
     const results = lines.filter((line) => line.startsWith(RESULT_MARK)).map(resultIn);

@@ -102,7 +102,7 @@ function listeningPort(child: ChildProcess, log: () => string): Promise<number> 
     const timer = setTimeout(giveUp, START_TIMEOUT);
     child.once('exit', giveUp);
     child.stdout?.on('data', () => {
-      const port = /Extension host agent listening on (\d+)/.exec(log())?.[1];
+      const port = /listening on (\d+)/.exec(log())?.[1];
       if (port === undefined) return;
       clearTimeout(timer);
       child.off('exit', giveUp);

@@ -4,8 +4,8 @@ import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
-import { describeInEditor, type EditorSession, startEditorSession } from './editor-session.ts';
 import { CACHE_FOLDER } from './paths.ts';
+import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import {
   goTo,
   hoverAt,
@@ -23,17 +23,17 @@ const FAILURE_FOLDER = join(CACHE_FOLDER, 'failed');
 const SITE_FILE = 'fennmoor.dewsite.yaml';
 
 describeInEditor('in the workbench', () => {
-  let session: EditorSession;
+  let editor: RunningEditor;
   let page: Page;
   let errors: readonly string[];
 
   beforeAll(async () => {
-    session = await startEditorSession();
+    editor = await startEditor();
   });
-  afterAll(() => session?.end());
+  afterAll(() => editor?.end());
   beforeEach(async () => {
-    session.resetFolder();
-    page = await session.browser.newPage();
+    editor.resetFolder();
+    page = await editor.browser.newPage();
     errors = watchConsoleErrors(page);
   });
   afterEach(async ({ task }) => {
@@ -87,8 +87,8 @@ describeInEditor('in the workbench', () => {
 
   it('with the setting for it, saving makes every safe fix', async () => {
     const settings = { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } };
-    mkdirSync(join(session.folder, '.vscode'));
-    writeFileSync(join(session.folder, '.vscode/settings.json'), JSON.stringify(settings));
+    mkdirSync(join(editor.folder, '.vscode'));
+    writeFileSync(join(editor.folder, '.vscode/settings.json'), JSON.stringify(settings));
     await openSite();
     await goTo(page, placeOf('Fennmoor Timber'));
     await page.keyboard.type('At ');
@@ -99,12 +99,12 @@ describeInEditor('in the workbench', () => {
 
   /** Opens the site and waits until the extension is at work. */
   async function openSite(): Promise<void> {
-    await openWorkbench(page, session.server, session.folder, SITE_FILE);
+    await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
     await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
   }
 
   function siteOnDisk(): string {
-    return readFileSync(join(session.folder, SITE_FILE), 'utf8');
+    return readFileSync(join(editor.folder, SITE_FILE), 'utf8');
   }
 
   function placeOf(words: string): Place {

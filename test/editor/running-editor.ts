@@ -8,7 +8,7 @@ import { startBrowser } from './browser.ts';
 import { FAULTY_WORKSPACE } from './paths.ts';
 import { startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
 
-export interface EditorSession {
+export interface RunningEditor {
   readonly browser: Browser;
   readonly server: WorkbenchServer;
   /** A copy of the faulty workspace, to change at will. */
@@ -21,7 +21,7 @@ export interface EditorSession {
 /** Without a browser or a workbench these tests are skipped; under CI they fail with the sentence that says why. */
 export const describeInEditor = describe.skipIf(!inject('editor').ok && process.env.CI === undefined);
 
-export async function startEditorSession(options: { readonly restricted?: boolean } = {}): Promise<EditorSession> {
+export async function startEditor(options: { readonly restricted?: boolean } = {}): Promise<RunningEditor> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
   const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
