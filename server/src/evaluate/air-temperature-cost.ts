@@ -10,7 +10,7 @@ import { cornerOf } from './corner.ts';
 import { type Sensitivity, sensitivityOf, worstCost } from './cost-of-error.ts';
 import { type Fact, isKnown, showFact } from './fact.ts';
 import type { ReportEvaluation, ResolvedPoint } from './point.ts';
-import { quantityInput } from './probe-inputs.ts';
+import { quantityInput, speedInput } from './probe-inputs.ts';
 import type { SpaceEvaluation } from './space.ts';
 import { type ThermometerKind, thermometerKindOf } from './thermometer.ts';
 import { type WorstState, worstFact } from './worst-fact.ts';
@@ -60,11 +60,12 @@ function costFacts({ quantity, report }: ReportEvaluation, model: ErrorModel, wo
   const { kind, from, formulas, notes, inputs } = model;
   const { envelope } = worst.phase;
   const at = cornerOf(worst.state, envelope.phase, model.atLeastSpeed ? envelope.speed?.value.low : undefined);
+  const ofPhase = [...(model.atLeastSpeed ? speedInput(envelope) : []), ...envelope.inputs];
   const error = {
     ...errorBase(quantity, model),
     value: valueIfOk(model.errorAt(worst.state, envelope)),
     at,
-    inputs: [...inputs, ...envelope.inputs],
+    inputs: [...inputs, ...ofPhase],
   };
   const ofError = isKnown(error) ? [{ label: error.title, text: showFact(error) }] : [];
   const cost = {
@@ -76,7 +77,7 @@ function costFacts({ quantity, report }: ReportEvaluation, model: ErrorModel, wo
     notes,
     value: worst.value,
     at,
-    inputs: [...ofError, ...quantityInput('tolerance', report.value.tolerance), ...inputs, ...envelope.inputs],
+    inputs: [...ofError, ...quantityInput('tolerance', report.value.tolerance), ...inputs, ...ofPhase],
   };
   return [error, cost];
 }

@@ -1,7 +1,8 @@
 /** The entries that the errors of an air temperature are computed from, with their places. */
 import type { Located } from '../model/located.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
+import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import type { PhaseEnvelope } from './envelope.ts';
 import type { FactInput } from './fact.ts';
 import type { ResolvedPoint } from './point.ts';
 import type { SpaceEvaluation } from './space.ts';
@@ -16,6 +17,12 @@ export function quantityInput(
   if (located === undefined) return [];
   const { value, origin } = located;
   return [{ label, text: showQuantity(value.value, value.dimension), origin, ...(file === undefined ? {} : { file }) }];
+}
+
+export function speedInput({ speed }: PhaseEnvelope): readonly FactInput[] {
+  if (speed === undefined) return [{ label: 'air speed', text: 'none given, taken as still' }];
+  const { value, origin } = speed;
+  return [{ label: 'air speed', text: showRange(value.low, value.high, 'speed'), origin }];
 }
 
 export function gradientInputs({ point }: ResolvedPoint, space: SpaceEvaluation): readonly FactInput[] {

@@ -12,7 +12,7 @@ import { type Given, given, positive } from './given.ts';
 import { type HeatedHeadOfPoint, heatedHead } from './heated-head.ts';
 import type { PhaseEvaluation } from './phase.ts';
 import type { ResolvedPoint } from './point.ts';
-import { quantityInput } from './probe-inputs.ts';
+import { quantityInput, speedInput } from './probe-inputs.ts';
 import type { SpaceEvaluation } from './space.ts';
 import { temperatureEnds } from './temperature-ends.ts';
 
@@ -66,7 +66,12 @@ export function reachableRiseFacts(
     ...base,
     value: reached.rise,
     at: cornerOf(state, phase.envelope.phase, speed),
-    inputs: [...inputs, ...head.value.inputs, conductanceInput(head.value, most.value, reached.rise)],
+    inputs: [
+      ...inputs,
+      ...head.value.inputs,
+      ...speedInput(phase.envelope),
+      conductanceInput(head.value, most.value, reached.rise),
+    ],
     notes: [...limited, ...NOTES],
   };
   const rounded = roundDownToStep(reached.rise, RISE_STEP);

@@ -3,7 +3,7 @@ import { fail, succeed } from '../base/outcome.ts';
 import type { Wall } from '../model/model-types.generated.ts';
 import { materialOf } from '../physics/materials.ts';
 import { movingAirFilm, STILL_AIR_FILM, type WallConditions, type WallLayer } from '../physics/wall.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
+import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { PhaseEnvelope, Span } from './envelope.ts';
 import type { FactInput } from './fact.ts';
 import { type Given, given, positive } from './given.ts';
@@ -25,7 +25,7 @@ export const THICKEST_COLLAR = 0.05;
 
 const INSULATION_UNLESS_GIVEN = 'mineral-wool';
 
-export function spaceWall(space: SpaceEvaluation): Given<SpaceWall> {
+export function spaceWall(space: Pick<SpaceEvaluation, 'located'>): Given<SpaceWall> {
   const located = space.located.value.wall;
   const wall = located?.value;
   if (wall === undefined) return fail('the space gives no wall');
@@ -86,7 +86,7 @@ export function surroundingsOf({ surroundings }: SiteSettings): Given<Span & { r
   const located = given(surroundings, 'the site gives no surroundings');
   if (!located.ok) return located;
   const { value, origin } = located.value;
-  const text = `${showQuantity(value.low, 'temperature')} … ${showQuantity(value.high, 'temperature')}`;
+  const text = showRange(value.low, value.high, 'temperature');
   return succeed({ low: value.low, high: value.high, input: { label: 'surroundings', text, origin } });
 }
 

@@ -12,6 +12,7 @@ import { derivationOf, quantityValue } from './quantity-value.ts';
 import type { ReportPressures } from './report-pressures.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { altitudePressureFacts, type SpacePressure, spacePressure } from './space-pressure.ts';
+import { wallFacts } from './wall-facts.ts';
 import { worstFact, worstOverPhases } from './worst-fact.ts';
 
 export interface SpaceEvaluation {
@@ -23,7 +24,7 @@ export interface SpaceEvaluation {
   readonly phases: readonly PhaseEvaluation[];
   /** True where every envelope can be computed with. */
   readonly complete: boolean;
-  /** Facts of the space itself, by id: what its envelopes cannot be, and the pressure where it gives none. */
+  /** Facts of the space itself, by id: what its envelopes cannot be, the pressure where it gives none, its wall. */
   readonly facts: ReadonlyMap<string, Fact>;
   readonly quantityFacts: Map<string, Fact>;
 }
@@ -41,7 +42,11 @@ export function evaluateSpace(
   const written = space.phases?.value.size ?? (space.air === undefined ? 0 : 1);
   const complete =
     phases.length > 0 && phases.length === written && phases.every((phase) => phase.sampled !== undefined);
-  const facts = [...phases.flatMap(phaseFacts), ...pressureFacts(pressure, settings)];
+  const facts = [
+    ...phases.flatMap(phaseFacts),
+    ...pressureFacts(pressure, settings),
+    ...(complete ? wallFacts({ located, settings, phases }) : []),
+  ];
   return {
     id,
     keyOrigin,

@@ -1,6 +1,5 @@
 import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { wallFacts } from '../evaluate/wall-facts.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
@@ -56,7 +55,7 @@ function condensesSomewhere({ facts, settings, space }: PointEvaluation): Wet | 
   if (isKnown(humidity) && humidity.value > settings.unheatedHumidityLimit.value)
     return { fact: humidity, words: `the air reaches ${showFact(humidity)}${atCorner(humidity)}` };
   const fitting = belowDewPoint(facts, 'fitting', 'the fitting');
-  return fitting ?? (space === undefined ? undefined : belowDewPoint(wallFacts(space), 'wall', 'the wall'));
+  return fitting ?? (space === undefined ? undefined : belowDewPoint(space.facts, 'wall', 'the wall'));
 }
 
 /** Along a level stem only what condenses at a bare fitting is likely to run. */

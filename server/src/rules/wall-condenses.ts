@@ -1,6 +1,5 @@
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import { wallFacts } from '../evaluate/wall-facts.ts';
 import type { Located } from '../model/located.ts';
 import type { Wall } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -30,9 +29,8 @@ export const rule: Rule = {
 };
 
 function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly FindingDraft[] {
-  const facts = wallFacts(space);
   const [margin, surface, needed] = ['wall-margin', 'wall-inner-surface', 'wall-insulation-needed'].map((id) =>
-    facts.get(id),
+    space.facts.get(id),
   );
   const limit = space.settings.margin;
   if (!isKnown(margin) || !isKnown(surface) || margin.value >= limit.value) return [];

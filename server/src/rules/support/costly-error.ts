@@ -36,7 +36,7 @@ export function costliestError(
     if (thermometerKindOf(source) !== thermometer || tolerance === undefined || !isKnown(error) || !isKnown(cost))
       continue;
     const share = cost.value / tolerance.value.value;
-    if (share <= largestShare) continue;
+    if (!(share > largestShare)) continue;
     largestShare = share;
     costliest = { title: quantityInfo(quantity).title, tolerance, error, cost };
   }
