@@ -1,6 +1,7 @@
 /** The schema of a place in a file. */
 import { branchOf, childSchema, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from '../model/schema.ts';
 import type { Location } from '../syntax/locate.ts';
+import type { SyntaxNode } from '../syntax/nodes.ts';
 
 export interface PlaceSchema {
   readonly schema: SchemaNode;
@@ -24,15 +25,21 @@ export function schemaAt(kind: FileKind, path: readonly string[], kindOf?: strin
 
 /** The value of `kind` beside a place, by which maps such as signals are told apart. */
 export function kindBeside(location: Location): string | undefined {
-  const map = location.part.root;
-  let node = map;
-  const names = location.path.slice(Math.max(0, location.part.path.length - 1));
-  for (const name of names) {
-    const kind = node?.pairs.find((pair) => pair.key.text === 'kind')?.value;
-    if (kind?.kind === 'scalar') return kind.text;
-    const next = node?.pairs.find((pair) => pair.key.text === name)?.value;
-    node = next?.kind === 'map' ? next : undefined;
+  return textBeside(location, 'kind');
+}
+
+/** What a key says in the innermost map around a place that has it. */
+export function textBeside({ part, path }: Location, key: string): string | undefined {
+  let node: SyntaxNode | undefined = part.root;
+  let found: string | undefined;
+  const below = path.slice(Math.max(0, part.path.length - 1));
+  for (const name of [...below, '']) {
+    if (node?.kind === 'list') node = node.items[Number(name)];
+    else if (node?.kind === 'map') {
+      const said = node.pairs.find((pair) => pair.key.text === key)?.value;
+      if (said?.kind === 'scalar') found = said.text;
+      node = node.pairs.find((pair) => pair.key.text === name)?.value;
+    } else node = undefined;
   }
-  const kind = node?.pairs.find((pair) => pair.key.text === 'kind')?.value;
-  return kind?.kind === 'scalar' ? kind.text : undefined;
+  return found;
 }

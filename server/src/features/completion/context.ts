@@ -4,8 +4,8 @@ import type { Workspace } from '../../analysis/workspace.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../model/schema.ts';
-import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
-import { isQuantityName, type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantity-names.ts';
+import { quantityAt } from '../place-dimension.ts';
 import { schemaAt } from '../schema-path.ts';
 import { type TypingPlace, typingPlace } from './typing-place.ts';
 
@@ -38,28 +38,16 @@ export function completionContext(
   const site = content.kind === 'site' ? content.site : undefined;
   const point = map === 'points' ? site?.points.get(entry) : undefined;
   const space = map === 'spaces' ? site?.spaces.get(entry) : point?.space;
-  return { workspace, analysis, kind, place, schema, point, space, quantity: quantityAt(place) };
-}
-
-/** The dimension that a value of a schema has at a place, or undefined where its quantity is not known. */
-export function dimensionOf(
-  schema: SchemaNode,
-  quantity: QuantityName | undefined,
-  text: string,
-): Dimension | undefined {
-  const dimension = schema['air-temperature-source'] === true ? 'temperature' : schema.quantity?.dimension;
-  switch (dimension) {
-    case undefined:
-      return undefined;
-    case 'of-quantity':
-      return quantity && quantityInfo(quantity).dimension;
-    case 'difference-of-quantity':
-      return quantity && quantityInfo(quantity).difference;
-    case 'current-or-voltage':
-      return text.trimEnd().endsWith('V') ? 'voltage' : 'current';
-    default:
-      return dimension in DIMENSIONS ? dimension : undefined;
-  }
+  return {
+    workspace,
+    analysis,
+    kind,
+    place,
+    schema,
+    point,
+    space,
+    quantity: quantityAt(place.path, place.siblings.get('quantity')),
+  };
 }
 
 /** The `kind` of a map that is told apart by it takes the kinds of all branches. */
@@ -83,10 +71,4 @@ export function kindsOf(kind: FileKind, schema: SchemaNode): SchemaNode {
     enum: known.map(({ word }) => word),
     enumDescriptions: known.map(({ about }) => about),
   };
-}
-
-/** The key of a report, or what `quantity` says beside the place. */
-function quantityAt({ path, siblings }: TypingPlace): QuantityName | undefined {
-  const named = [siblings.get('quantity') ?? '', ...path.toReversed()];
-  return named.find(isQuantityName);
 }

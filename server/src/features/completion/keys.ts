@@ -1,8 +1,9 @@
 /** The keys that a map may still have, the needed ones first, each with the right form of its value behind it. */
 import { resolveSchema, type SchemaNode } from '../../model/schema.ts';
 import { inlineCode } from '../markdown.ts';
+import { dimensionOf } from '../place-dimension.ts';
 import { type CompletionItem, withDetail } from './completion-item.ts';
-import { type CompletionContext, dimensionOf, kindsOf } from './context.ts';
+import { type CompletionContext, kindsOf } from './context.ts';
 import { exampleOf, valueShape } from './value-shape.ts';
 
 export function keyItems(context: CompletionContext): readonly CompletionItem[] {

@@ -2,8 +2,9 @@
 import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
 import { likelyUnits } from '../../quantity/likely-units.ts';
 import { takeApart } from '../../quantity/value-form.ts';
+import { dimensionOf } from '../place-dimension.ts';
 import { type CompletionItem, plainItem } from './completion-item.ts';
-import { type CompletionContext, dimensionOf } from './context.ts';
+import type { CompletionContext } from './context.ts';
 import { exampleOf } from './value-shape.ts';
 
 /** Undefined where no number stands before the cursor. */

@@ -4,8 +4,8 @@ import { DIMENSIONS, type Dimension, unitOf } from '../../quantity/dimension.ts'
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { isQuantityName } from '../../quantity/quantity-names.ts';
 import { takeApart } from '../../quantity/value-form.ts';
+import { dimensionOf } from '../place-dimension.ts';
 import type { SnippetPiece } from './completion-item.ts';
-import { dimensionOf } from './context.ts';
 
 export interface Shape {
   readonly pieces: readonly SnippetPiece[];

@@ -1,7 +1,8 @@
 /** Words that a value may be, each with its meaning; and values with a unit as they usually are. */
 import { isQuantityName } from '../../quantity/quantity-names.ts';
+import { dimensionOf } from '../place-dimension.ts';
 import { type CompletionItem, plainItem, withDetail } from './completion-item.ts';
-import { type CompletionContext, dimensionOf } from './context.ts';
+import type { CompletionContext } from './context.ts';
 import { exampleOf, valuePieces } from './value-shape.ts';
 
 export function wordItems({ schema, place }: CompletionContext): readonly CompletionItem[] {
