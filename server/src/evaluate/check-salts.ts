@@ -33,8 +33,8 @@ export interface SaltPlan {
 /** How far the working humidity may reach beyond the salts. Common practice, no source. */
 export const SALT_SLACK = 0.15;
 
-/** How far a salt that is proposed may lie inside the working humidity. Common practice, no source. */
-const PROPOSED_SLACK = 0.05;
+/** How far a salt that is proposed for the dry end may lie inside the working humidity. Common practice, no source. */
+const DRY_END_SLACK = 0.05;
 
 /** The salts on most shelves, from dry to wet. Common practice, no source. */
 const USUAL_SALTS: readonly SaltId[] = ['LiCl', 'MgCl2', 'Mg(NO3)2', 'NaCl', 'KCl', 'K2SO4'];
@@ -73,7 +73,7 @@ function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: readonly [K
   return Math.min(...values) <= lowest.value + SALT_SLACK && Math.max(...values) >= highest.value - SALT_SLACK;
 }
 
-/** The wettest usual salt below the working humidity and the driest above it, or the nearest to that. */
+/** The wettest usual salt below the working humidity and the driest above it, or the nearest there is. */
 function fittingSalts(
   [lowest, highest]: readonly [KnownFact, KnownFact],
   celsius: number,
@@ -85,8 +85,7 @@ function fittingSalts(
     return [{ id, relativeHumidity: humidity.value.relativeHumidity }];
   });
   const below =
-    usable.findLast(({ relativeHumidity }) => relativeHumidity <= lowest.value + PROPOSED_SLACK) ?? usable[0];
-  const above =
-    usable.find(({ relativeHumidity }) => relativeHumidity >= highest.value - PROPOSED_SLACK) ?? usable.at(-1);
+    usable.findLast(({ relativeHumidity }) => relativeHumidity <= lowest.value + DRY_END_SLACK) ?? usable[0];
+  const above = usable.find(({ relativeHumidity }) => relativeHumidity >= highest.value) ?? usable.at(-1);
   return [...new Set([below, above].flatMap((salt) => (salt === undefined ? [] : [salt.id])))];
 }
