@@ -49,7 +49,7 @@ function unreachable(view: PointEvaluation): readonly FindingDraft[] {
       facts: [
         reachable,
         ...(isKnown(voltage) ? [voltage] : []),
-        ...(needed === undefined ? [] : [needed]),
+        ...(needed === undefined || tooMuchAsked ? [] : [needed]),
         ...mend.facts,
       ],
       related: [

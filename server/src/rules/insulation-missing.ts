@@ -55,7 +55,7 @@ function condensingFitting(view: PointEvaluation): readonly FindingDraft[] {
     {
       message: `The ${bare ? 'bare ' : ''}fitting of the humidity probe is at ${showFact(surface)} inside, below the dew point of ${dewPoint}${inCorner(margin)}, and condensate can run along the stem. ${mend}`,
       origin: placeOf(mounting),
-      facts: [margin, surface, ...(thickness === undefined ? [] : [thickness])],
+      facts: thickness === undefined ? [surface] : [surface, thickness],
       related: [...worstPhase(view.space, margin), ...wallIs(view)],
       fixes: insulate(mounting, thickness),
     },

@@ -31,7 +31,7 @@ export const rule: Rule = {
         return {
           message: `A load of ${ohms} leaves the transmitter ${showFact(left)} at 22 mA, under the ${least} that it needs. ${mend}`,
           origin: load?.origin ?? keyOrigin ?? origin,
-          facts: [left, largest],
+          facts: largest.value > 0 ? [left, largest] : [left],
           related: [
             { message: `It needs ${least}.`, origin: minimum.origin, file: transmitterModel?.file ?? '' },
             ...(load === undefined && shared !== undefined

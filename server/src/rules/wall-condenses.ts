@@ -34,7 +34,8 @@ function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly Findi
   );
   const limit = space.settings.margin;
   if (!isKnown(margin) || !isKnown(surface) || margin.value >= limit.value) return [];
-  const relation = margin.value < 0 ? 'below the dew point' : `only ${showFact(margin)} above the dew point`;
+  const below = margin.value < 0;
+  const relation = below ? 'below the dew point' : `only ${showFact(margin)} above the dew point`;
   const least = showQuantity(limit.value, 'temperature-difference');
   const thickness = isKnown(needed) ? needed : undefined;
   const mend =
@@ -45,7 +46,7 @@ function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly Findi
     {
       message: `The inner surface of the wall is at ${showFact(surface)}${inCorner(surface)}, ${relation}; the margin is ${least}. ${mend}`,
       origin: wall.keyOrigin ?? wall.origin,
-      facts: [surface, margin, ...(thickness === undefined ? [] : [thickness])],
+      facts: [surface, ...(below ? [] : [margin]), ...(thickness === undefined ? [] : [thickness])],
       related: [
         ...worstPhase(space, margin),
         ...(limit.origin === undefined ? [] : [{ message: `The margin is ${least}.`, origin: limit.origin }]),
