@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Cursor, foreignAnchorsOf, originOf, rootCursor, TreeWalker } from '../../server/src/syntax/cursor.ts';
 import { parseFile } from '../../server/src/syntax/parse-file.ts';
-import { newBudget, plainValueOf } from '../../server/src/syntax/plain-value.ts';
+import { plainValueOf } from '../../server/src/syntax/plain-value.ts';
 import { plainFile } from './plain-file.ts';
 
 const ENTRIES = new Set(['spaces', 'points']);
@@ -56,7 +56,7 @@ describe('merge keys', () => {
 });
 
 describe('an alias bomb', () => {
-  it('of lists runs out of its budget instead of memory', () => {
+  it('of lists is too large to be unfolded', () => {
     const level = (depth: number): string => `a${depth}: &a${depth} [${`*a${depth - 1}, `.repeat(10)}]`;
     const text = ['a0: &a0 [x]', ...Array.from({ length: 9 }, (_, index) => level(index + 1))].join('\n');
     expect(unfolded(text, 'a9')).toBeUndefined();
@@ -68,10 +68,14 @@ describe('an alias bomb', () => {
     expect(unfolded(text, 'a30')).toEqual({ x: 1 });
   });
 
-  it('of nesting runs out of its depth instead of the stack', () => {
+  it('of nesting is too deep to be unfolded, in whatever order it is met', () => {
     const nested = (depth: number): string => `a${depth}: &a${depth} ${'['.repeat(50)}*a${depth - 1}${']'.repeat(50)}`;
-    const text = ['a0: &a0 x', ...Array.from({ length: 400 }, (_, index) => nested(index + 1))].join('\n');
+    const aliases = Array.from({ length: 401 }, (_, depth) => `*a${depth}`).join(', ');
+    const lines = Array.from({ length: 400 }, (_, index) => nested(index + 1));
+    const text = ['a0: &a0 x', ...lines, `all: [${aliases}]`].join('\n');
     expect(unfolded(text, 'a400')).toBeUndefined();
+    expect(unfolded(text, 'all')).toBeUndefined();
+    expect(unfolded(text, 'a1')).toBeDefined();
   });
 });
 
@@ -81,7 +85,7 @@ function unfolded(text: string, key: string): unknown {
   for (const { part } of tree.parts) {
     const root = rootCursor(part);
     const pair = root && walker.pairs(root).find((candidate) => candidate.key.text === key);
-    if (pair !== undefined) return plainValueOf(pair.value, walker, newBudget());
+    if (pair !== undefined) return plainValueOf(pair.value, walker);
   }
   throw new Error(`no key ${key}`);
 }

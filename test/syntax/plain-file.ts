@@ -1,7 +1,7 @@
 /** A file read part by part, put together again to the plain values that it holds. */
 import { foreignAnchorsOf, rootCursor, TreeWalker } from '../../server/src/syntax/cursor.ts';
 import type { SyntaxTree } from '../../server/src/syntax/nodes.ts';
-import { newBudget, type PlainValue, plainValueOf } from '../../server/src/syntax/plain-value.ts';
+import { type PlainValue, plainValueOf } from '../../server/src/syntax/plain-value.ts';
 
 export function plainFile(tree: SyntaxTree): PlainValue {
   const walker = new TreeWalker(foreignAnchorsOf(tree));
@@ -18,8 +18,8 @@ export function plainFile(tree: SyntaxTree): PlainValue {
     const [mapName] = part.path.length === 2 ? part.path : [];
     const into = mapName === undefined ? file : mapNamed(mapName);
     for (const { key, value } of walker.pairs(root)) {
-      const plain = plainValueOf(value, walker, newBudget());
-      if (plain === undefined) throw new Error(`the budget ran out in ${part.path.join('.')}`);
+      const plain = plainValueOf(value, walker);
+      if (plain === undefined) throw new Error(`too many values in ${part.path.join('.')}`);
       into[key.text] = plain;
     }
   }

@@ -25,6 +25,8 @@ export interface ReadPart {
   readonly values: ReadonlyMap<string, Located<unknown>>;
   readonly entries: ReadonlyMap<string, readonly Entry<unknown>[]>;
   readonly problems: readonly ModelProblem[];
+  /** The YAML of the part does not parse. */
+  readonly broken: boolean;
 }
 
 export interface FileModel {
@@ -38,7 +40,7 @@ export interface FileModel {
 export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): ReadPart {
   const walker = new TreeWalker(foreign);
   const problems: ModelProblem[] = syntaxProblems(part, walker);
-  const broken = part.problems.length > 0;
+  const broken = problems.length > 0;
   const values = new Map<string, Located<unknown>>();
   const entries = new Map<string, Entry<unknown>[]>();
   const root = rootCursor(part);
@@ -47,7 +49,7 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
   const mapName = part.path.length === 2 ? part.path[0] : undefined;
   if (mapName !== undefined) {
     entries.set(mapName, readEntries(mapName, pairs, context));
-    return { topLevel: [], values, entries, problems };
+    return { topLevel: [], values, entries, problems, broken };
   }
   for (const pair of pairs) {
     const name = pair.key.text;
@@ -61,7 +63,7 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
       }
     }
   }
-  return { topLevel: pairs, values, entries, problems };
+  return { topLevel: pairs, values, entries, problems, broken };
 }
 
 /** Joins the parts of a file, in the order of the text. */
@@ -89,8 +91,11 @@ export function joinParts(
       }
     }
   }
-  const topLevel = parts.flatMap((part) => part.topLevel);
-  checkRoot(kind, tree, topLevel, new TreeWalker(foreign), problems);
+  const isRootBroken = tree.parts.some(({ part }, index) => part.path.length < 2 && parts[index]?.broken === true);
+  if (!isRootBroken) {
+    const topLevel = parts.flatMap((part) => part.topLevel);
+    checkRoot(kind, tree, topLevel, new TreeWalker(foreign), problems);
+  }
   return { kind, values, entries, problems };
 }
 

@@ -17,9 +17,8 @@ export function checkRoot(
   walker: TreeWalker,
   problems: ModelProblem[],
 ): void {
-  const broken = tree.parts.some(({ part }) => part.path.length < 2 && part.problems.length > 0);
   const first = tree.parts[0]?.part;
-  if (broken || first === undefined) return;
+  if (first === undefined) return;
   const { start, end } = first.root?.pairs[0]?.key ?? { start: 0, end: 0 };
   const place: Origin = { part: first, start, end };
   const node: MapNode = { kind: 'map', flow: false, start: 0, end: 0, pairs: [], ...first.root };

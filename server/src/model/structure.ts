@@ -1,7 +1,7 @@
 /** What the compiled schema validators find, at its place in the text and in the product's own words. */
 import type { Cursor, PairCursor } from '../syntax/cursor.ts';
 import type { Origin } from '../syntax/nodes.ts';
-import { newBudget, plainValueOf } from '../syntax/plain-value.ts';
+import { plainValueOf } from '../syntax/plain-value.ts';
 import { resolveSchema, type SchemaNode } from './schema.ts';
 import {
   keyMeantBy,
@@ -28,7 +28,7 @@ export function checkStructure(
   context: StructureContext,
 ): void {
   const { subject, problems, walker } = context;
-  const value = plainValueOf(cursor, walker, newBudget());
+  const value = plainValueOf(cursor, walker);
   if (value === undefined) {
     const sentence = 'Aliases here unfold to more values than any file needs, and the entry is not checked';
     problems.push({ rule: 'yaml-syntax', origin: place, sentence, suggestions: [], subject });
