@@ -24,15 +24,20 @@ export class Library {
     await this.#readAgain(uri);
   }
 
+  /** A file that is new on disk counts only where the search for files finds it: git may ignore it. */
   async changedOnDisk(uri: string): Promise<void> {
-    this.#missing.delete(uri);
-    if (!this.#open.has(uri)) await this.#readAgain(uri);
+    const wasMissing = this.#missing.delete(uri);
+    if (this.#open.has(uri)) return;
+    const known = this.workspace.has(uri) || wasMissing || (await this.#access.findFiles()).includes(uri);
+    if (known) await this.#readAgain(uri);
   }
 
-  /** Reads every file of the workspace that is not known yet. */
+  /** Reads every file of the workspace that is not known yet, one after another, so that the editor comes between. */
   async readAll(): Promise<void> {
     for (const uri of await this.#access.findFiles()) {
-      if (!this.workspace.has(uri)) await this.#readAgain(uri);
+      if (this.workspace.has(uri)) continue;
+      await this.#readAgain(uri);
+      this.workspace.parsed(uri);
     }
     this.workspace.markWhole();
   }
