@@ -117,14 +117,14 @@ describe('inputs', () => {
   });
 
   it('of several signals the one that adds most is counted', () => {
-    const signals = `transmitter: {model: two-probes}, signals: {AO1: {kind: current-loop, quantity: relative-humidity, span: 0 .. 100 %RH, receiver: input-14}, HR1: {kind: register, quantity: relative-humidity, address: 1, format: int16, scale: 0.01 %RH}}`;
+    const signals = `transmitter: {model: two-probes}, signals: {AO1: {kind: current-loop, quantity: relative-humidity, span: 0 .. 100 %RH, receiver: input-8}, HR1: {kind: register, quantity: relative-humidity, address: 1, format: int16, scale: 0.01 %RH}}`;
     const budget = probe(`${reports}, ${signals}`);
     expect(budget.signal).toBe('AO1');
     // 0.05 % of the span from the transmitter, 0.1 % of its range from the input, as limits.
     expect(partOf(budget, 'output-accuracy')).toBeCloseTo(0.0005 / Math.sqrt(3), 12);
     expect(partOf(budget, 'receiver-accuracy')).toBeCloseTo(0.001 / Math.sqrt(3), 12);
-    // Half of 100 %RH / 2^14.
-    expect(partOf(budget, 'receiver-resolution')).toBeCloseTo(1 / 2 ** 15 / Math.sqrt(3), 12);
+    // Half of 100 %RH / 2^8.
+    expect(partOf(budget, 'receiver-resolution')).toBeCloseTo(1 / 2 ** 9 / Math.sqrt(3), 12);
   });
 
   it('ASHRAE Fundamentals 2017 ch. 1 eq. 20: of w = ε e/(p − e), 3 kPa of weather are limits of w · 3 kPa/(p − e)', () => {

@@ -12,9 +12,15 @@ import { derivationOf } from './quantity-value.ts';
 /** A depression is set to a tenth of a kelvin, K. */
 const DEPRESSION_STEP = 0.1;
 
-/** For alarms of the relative humidity: limit and clearing value at the air temperature and pressure of the budget. */
-export function depressionFacts({ name, quantity, limit, clear }: AlarmUse, { at, state }: Budget): readonly Fact[] {
-  if (quantity !== 'relative-humidity') return [];
+const SATURATED = 1;
+
+/**
+ * For alarms of the relative humidity that lie closer to saturation than the uncertainty: limit and clearing value, at
+ * the air temperature and pressure of the budget.
+ */
+export function depressionFacts({ name, quantity, limit, clear }: AlarmUse, budget: Budget): readonly Fact[] {
+  const { at, state, expandedUncertainty } = budget;
+  if (quantity !== 'relative-humidity' || SATURATED - limit.value.value >= expandedUncertainty) return [];
   const { airCelsius, pressure } = state;
   const depressionAt = (id: string, title: string, relativeHumidity: number): readonly Fact[] => {
     const vapourPressure = vapourPressureFromRelativeHumidity(relativeHumidity, airCelsius, pressure);

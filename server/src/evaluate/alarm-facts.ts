@@ -87,13 +87,17 @@ function errorFacts(
       title: `probability that ${name} sounds with the ${title} one tolerance inside the limit`,
       value: asProbability(falseAlarm),
     },
-    {
-      ...base,
-      dimension,
-      id: `${name}/guard-banded-limit`,
-      title: `limit of ${name} at which it misses one excursion in twenty at the most`,
-      value: roundedInwards(guarded, limit.value.value, dimension),
-    },
+    ...(guarded === limit.value.value
+      ? []
+      : [
+          {
+            ...base,
+            dimension,
+            id: `${name}/guard-banded-limit`,
+            title: `limit of ${name} at which it misses one excursion in twenty at the most`,
+            value: roundedInwards(guarded, limit.value.value, dimension),
+          },
+        ]),
   ];
 }
 

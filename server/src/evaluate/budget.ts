@@ -76,8 +76,8 @@ export interface Budget {
   readonly leftOut: readonly string[];
 }
 
-/** Contributions of a millionth of the variance are not shown: they change no digit. */
-const NEGLIGIBLE_SHARE = 1e-6;
+/** Contributions of a smaller part of the variance are not listed: they change no digit that is shown. */
+const NEGLIGIBLE_SHARE = 1e-4;
 
 /** The variance of the reported value at a state, or undefined where the quantity or an accuracy ends. */
 export function varianceAt(

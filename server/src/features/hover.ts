@@ -7,6 +7,7 @@ import { formatNumber } from '../quantity/format-quantity.ts';
 import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { readRange } from '../quantity/read-quantity.ts';
 import { type Location, locate } from '../syntax/locate.ts';
+import { budgetTable } from './budget-table.ts';
 import { modelSummary } from './hover-models.ts';
 import { factDerivation, factLine, inlineCode } from './markdown.ts';
 import { kindBeside, schemaAt } from './schema-path.ts';
@@ -79,7 +80,15 @@ function factSections(analysis: Analysis, location: Location): readonly string[]
   const lines = facts.map((fact) =>
     derived ? [factLine(fact), factDerivation(fact)].join('\n') : `- ${factLine(fact)}`,
   );
-  return [...summary, derived ? lines.join('\n\n') : lines.join('\n')];
+  return [...summary, derived ? lines.join('\n\n') : lines.join('\n'), budgetAt(analysis, location)];
+}
+
+/** Of a reported quantity its uncertainty budget, at the worst corner of all phases. */
+function budgetAt({ content }: Analysis, { path }: Location): string {
+  const [map, tag = '', section, quantity = ''] = path;
+  if (content.kind !== 'site' || map !== 'points' || section !== 'reports' || !isQuantityName(quantity)) return '';
+  const budget = content.site.points.get(tag)?.budgets.get(quantity)?.worst;
+  return budget === undefined ? '' : budgetTable(budget);
 }
 
 /** The facts that a person looks for at a place. */
@@ -106,7 +115,8 @@ function factsAt({ content, parsed }: Analysis, location: Location): readonly Fa
   const [section, name] = inner;
   if (section === undefined) return all;
   if (section === 'space') return point.space === undefined ? [] : factsOfSpace(point.space);
-  if (section === 'reports' && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));
+  const isNamed = section === 'reports' || ((section === 'signals' || section === 'alarms') && inner.length === 2);
+  if (isNamed && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));
   if (section === 'humidity-probe' && (name === undefined || name === 'heater')) {
     return all.filter(({ id }) => !id.includes('/'));
   }

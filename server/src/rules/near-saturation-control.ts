@@ -19,7 +19,7 @@ export const rule: Rule = {
   why: 'Near saturation every tenth of a kelvin of error in the air temperature is about 0.6 %RH, and the last percents to 100 %RH lie within the uncertainty: saturated air and air that is still fit look the same.',
   mend: 'Use the dew-point depression: how far, in kelvin, the air is from condensing is what the process needs to know, and its tolerance can be judged against the errors of temperature directly.',
   leavesAlone:
-    'Reports without a tolerance, alarms below a limit, and what has no uncertainty budget. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
+    'Reports without a tolerance, or whose uncertainty is larger than it: tolerance-missed speaks of those. Alarms below a limit. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
   sources: ['JCGM 106:2012', 'common practice, no source'],
   facts: ['relative-humidity/highest', 'relative-humidity/expanded-uncertainty', 'ALARM/expanded-uncertainty'],
   fixes: ['choice'],
@@ -37,7 +37,8 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
   const [highest, expanded] = ['highest', 'expanded-uncertainty'].map((id) => view.facts.get(`${quantity}/${id}`));
   if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
-  if (SATURATED - highest.value >= expanded.value || phase?.cut !== undefined) return [];
+  const isMissed = expanded.value > tolerance.value.value;
+  if (SATURATED - highest.value >= expanded.value || phase?.cut !== undefined || isMissed) return [];
   return [
     {
       message: `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${showFact(expanded)}${atCorner(expanded)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
@@ -53,7 +54,9 @@ function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly 
   const { name, quantity, direction, limit } = alarm;
   const expanded = view.facts.get(`${name}/expanded-uncertainty`);
   if (quantity !== 'relative-humidity' || direction !== 'above' || !isKnown(expanded)) return [];
-  if (SATURATED - limit.value.value >= expanded.value || limit.value.value > SATURATED) return [];
+  const tolerance = view.point.reports?.value.get(quantity)?.value.tolerance?.value.value ?? SATURATED;
+  const isMissed = expanded.value > tolerance;
+  if (SATURATED - limit.value.value >= expanded.value || limit.value.value > SATURATED || isMissed) return [];
   return [
     {
       message: `The alarm ${name} is set ${limitWords(alarm)}, closer to saturation than the uncertainty of ${showFact(expanded)}${atCorner(expanded)}: it cannot tell that limit from saturated air. Watch the dew-point depression.`,
