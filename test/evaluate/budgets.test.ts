@@ -179,6 +179,10 @@ describe('there is no budget, and a reason, where', () => {
     const kit = kitOf('{head-temperature: 0.1 K, accuracy: [{when: 0 .. 50 %RH, relative-humidity: 1 %RH}]}');
     expect(missing(PLAIN, kit)).toMatch(/states no accuracy for 55 %RH/);
   });
+  it('a row holds for something unreadable: it must not hold for all', () => {
+    const kit = kitOf('{head-temperature: 0.1 K, accuracy: [{when: 0 .. much %RH, relative-humidity: 1 %RH}]}');
+    expect(missing(PLAIN, kit)).toMatch(/no accuracy/);
+  });
   it('the kit does not say how well the sensor knows its temperature', () => {
     expect(missing(PLAIN, kitOf('{accuracy: [{relative-humidity: 1 %RH}]}'))).toMatch(/knows the temperature/);
   });

@@ -5,6 +5,7 @@ import type { AirState } from '../physics/moist-air.ts';
 import { type StatedAs, standardUncertaintyOf } from '../physics/standard-uncertainty.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { bestImprovement, type Improvement } from './budget-improvement.ts';
 import { cornerOf } from './corner.ts';
 import type { Corner, FactInput } from './fact.ts';
 import {
@@ -17,14 +18,7 @@ import {
   sensedState,
   sensitivities,
 } from './measurement.ts';
-import {
-  type GatheredSources,
-  type Remedy,
-  remedyWords,
-  type SourceKind,
-  sourceInfo,
-  type UncertaintySource,
-} from './uncertainty-source.ts';
+import { type GatheredSources, type SourceKind, sourceInfo, type UncertaintySource } from './uncertainty-source.ts';
 
 export interface BudgetContribution {
   readonly kind: SourceKind;
@@ -42,13 +36,6 @@ export interface BudgetContribution {
   /** Part of the variance of the reported value. */
   readonly share: number;
   readonly inputs: readonly FactInput[];
-}
-
-/** What a person can change, and what would be left if that made its contributions vanish. */
-export interface Improvement {
-  readonly remedy: Remedy;
-  readonly words: string;
-  readonly expandedUncertainty: number;
 }
 
 export interface Budget {
@@ -187,22 +174,4 @@ function dimensionOf(input: MeasuredInput, quantity: QuantityName): Dimension {
     case 'reported-value':
       return quantityInfo(quantity).difference;
   }
-}
-
-/** The one change that helps most: contributions that one remedy lessens count together. */
-function bestImprovement(
-  contributions: readonly BudgetContribution[],
-  expandedUncertainty: number,
-): Improvement | undefined {
-  const shares = new Map<Remedy, number>();
-  for (const { kind, share } of contributions) {
-    const { remedy } = sourceInfo(kind);
-    shares.set(remedy, (shares.get(remedy) ?? 0) + share);
-  }
-  let best: readonly [Remedy, number] | undefined;
-  for (const entry of shares) if (best === undefined || entry[1] > best[1]) best = entry;
-  if (best === undefined) return undefined;
-  const [remedy, share] = best;
-  const left = Math.sqrt(Math.max(0, 1 - share));
-  return { remedy, words: remedyWords(remedy), expandedUncertainty: expandedUncertainty * left };
 }

@@ -3,6 +3,7 @@ import type { Located } from '../model/located.ts';
 import type { PointEvaluation } from './point.ts';
 import { registersOf } from './signal-proposals.ts';
 import type { RegisterUse } from './signal-use.ts';
+import { isUnread } from './unread.ts';
 
 export interface OccupiedRegisters {
   readonly tag: string;
@@ -25,6 +26,7 @@ export function occupiedRegisters(points: readonly PointEvaluation[]): readonly 
     const serial = point.transmitter?.value.serial?.value;
     return signals.flatMap((use): OccupiedRegisters[] => {
       if (use.kind !== 'register' || use.signal.address === undefined) return [];
+      if (isUnread(use.located, 'device', use.signal.device)) return [];
       const named = use.signal.device?.value ?? settings.header?.defaults?.value.registerDevice?.value;
       const unnamed = serial === undefined ? `point ${tag}` : `transmitter ${serial}`;
       return [

@@ -12,7 +12,7 @@ import { pressureSources } from './pressure-sources.ts';
 import { readingErrorSources } from './reading-error-sources.ts';
 import { reportPressures } from './report-pressures.ts';
 import { sensorSources } from './sensor-sources.ts';
-import { worstSignal } from './signal-sources.ts';
+import { uncountedOf, worstSignal } from './signal-sources.ts';
 import type { SignalUse } from './signal-use.ts';
 import { quantityExtreme, type SpaceEvaluation } from './space.ts';
 import { type ThermometerKind, thermometerKindOf } from './thermometer.ts';
@@ -66,6 +66,7 @@ function reportSources(
   if (!thermometer.ok) return thermometer;
   const carriers = signals.filter((signal) => signal.quantity === quantity);
   const signal = worstSignal(carriers, resolved, largestMagnitude(space, evaluated, resolved));
+  const uncounted = carriers.flatMap((use) => uncountedOf(use, resolved));
   const everywhere: readonly UncertaintySource[] = [
     ...sensor.value.sources,
     ...thermometer.value.sources,
@@ -77,7 +78,7 @@ function reportSources(
     if (phase.sampled === undefined) return [];
     const errors = kind === undefined ? NOTHING : readingErrors(kind)(phase);
     const sources = [...everywhere, ...errors.sources];
-    const leftOut = [...sensor.value.leftOut, ...thermometer.value.leftOut, ...errors.leftOut];
+    const leftOut = [...sensor.value.leftOut, ...thermometer.value.leftOut, ...errors.leftOut, ...uncounted];
     return [{ phase, sampled: phase.sampled, sources, leftOut }];
   });
   const gap = accuracyGap(phases, measurement.rise);

@@ -1,5 +1,6 @@
 /** What the humidity sensor makes uncertain: its accuracy, its drift since the last check, its own temperature. */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
+import type { Located } from '../model/located.ts';
 import type { AccuracyRow, HumidityProbeModel } from '../model/model-types.generated.ts';
 import type { StatedAs } from '../physics/standard-uncertainty.ts';
 import { SATURATION_TOLERANCE } from '../physics/state.ts';
@@ -8,6 +9,7 @@ import type { Measurement, SensedState } from './measurement.ts';
 import type { ModelRef } from './models.ts';
 import type { ResolvedPoint } from './point.ts';
 import { type GatheredSources, limitsSource, type UncertaintySource } from './uncertainty-source.ts';
+import { isUnread } from './unread.ts';
 
 /** The sources of a report that rests on the humidity sensor, or in words what its kit does not state. */
 export function sensorSources(resolved: ResolvedPoint, measurement: Measurement): Outcome<GatheredSources, string> {
@@ -67,7 +69,7 @@ function accuracySource(
   { accuracy }: HumidityProbeModel,
   coverageOfSite: number,
 ): UncertaintySource | undefined {
-  const rows = accuracy?.value.flatMap((row) => usableRow(row.value, coverageOfSite)) ?? [];
+  const rows = accuracy?.value.flatMap((row) => usableRow(row, coverageOfSite)) ?? [];
   if (accuracy === undefined || rows.length === 0) return undefined;
   const { origin } = accuracy;
   return {
@@ -85,7 +87,11 @@ interface UsableRow {
   readonly text: string;
 }
 
-function usableRow(row: AccuracyRow, coverageOfSite: number): readonly UsableRow[] {
+/** A row that holds for something unreadable is left out: it must not hold for all. */
+function usableRow(located: Located<AccuracyRow>, coverageOfSite: number): readonly UsableRow[] {
+  const row = located.value;
+  const unread = isUnread(located, 'when', row.when) || isUnread(located, 'temperature', row.temperature);
+  if (unread || isUnread(located, 'coverage', row.coverage)) return [];
   const figure = row.relativeHumidity?.value.value;
   const coverage = row.coverage?.value ?? coverageOfSite;
   if (figure === undefined || (typeof coverage === 'number' && coverage <= 0)) return [];

@@ -38,6 +38,19 @@ export function worstSignal(
   return worst;
 }
 
+/** In words what of an analogue signal could not be counted. */
+export function uncountedOf(use: SignalUse, { transmitterModel }: ResolvedPoint): readonly string[] {
+  if (use.kind === 'register') return [];
+  const { name, receiver, inputPerSignal } = use;
+  const isInputKnown = receiver?.model?.value.accuracy !== undefined && inputPerSignal !== undefined;
+  return [
+    ...(transmitterModel?.model?.value.outputAccuracy === undefined
+      ? [`the output of ${name} (no kit gives its accuracy)`]
+      : []),
+    ...(isInputKnown ? [] : [`the input of ${name} (no kit gives its accuracy)`]),
+  ];
+}
+
 interface SignalPart {
   readonly kind: SourceKind;
   /** In the difference of the quantity. */

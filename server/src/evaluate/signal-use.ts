@@ -15,6 +15,7 @@ import type { Span } from './envelope.ts';
 import type { ModelRef } from './models.ts';
 import type { ResolvedPoint } from './point.ts';
 import type { SiteSettings } from './site-settings.ts';
+import { isUnread } from './unread.ts';
 
 /** A signal whose quantity can be read. */
 export type SignalUse = AnalogueUse | RegisterUse;
@@ -71,14 +72,22 @@ function analogueUse(
   const isCurrent = signal.kind === 'current-loop';
   const range = isCurrent ? (signal.current?.value ?? USUAL_CURRENT) : (signal.voltage?.value ?? USUAL_VOLTAGE);
   const input = receiver?.model?.value.input?.value;
-  const reads = input?.dimension === (isCurrent ? 'current' : 'voltage') && range.high > range.low;
+  const reads = input?.dimension === (isCurrent ? 'current' : 'voltage') && range.high > range.low && isRead(named);
   const inputPerSignal = reads ? (input.high - input.low) / (range.high - range.low) : undefined;
   return { ...named, kind: 'analogue', signal, span, carries, receiver, inputPerSignal };
 }
 
+/** False where the currents or voltages of a signal are written and cannot be read: the usual ones must not stand in. */
+function isRead({ located }: Named): boolean {
+  const signal = located.value;
+  if (signal.kind === 'current-loop') return !isUnread(located, 'current', signal.current);
+  return signal.kind !== 'voltage' || !isUnread(located, 'voltage', signal.voltage);
+}
+
 /** A scale in °C or °F counts degrees; where its zero lies is the unit's. */
 function registerUse(named: Named, signal: RegisterSignal, settings: SiteSettings): RegisterUse {
-  const format = signal.format?.value ?? settings.header?.defaults?.value.registerFormat?.value;
+  const ofSite = settings.header?.defaults?.value.registerFormat?.value;
+  const format = isUnread(named.located, 'format', signal.format) ? undefined : (signal.format?.value ?? ofSite);
   const written = signal.scale?.value;
   const zero = written?.unit.offset ?? 0;
   const scale = written === undefined || written.value <= zero ? undefined : written.value - zero;
