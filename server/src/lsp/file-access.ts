@@ -8,12 +8,16 @@ export interface FileAccess {
   readFile(uri: string): Promise<string | undefined>;
 }
 
+/** A client that does not answer, because it is closing or something failed there, has no files. */
 export function accessThroughClient(connection: Connection): FileAccess {
   return {
-    findFiles: async () => (await connection.sendRequest<{ uris: string[] }>('dewright/findFiles', {})).uris,
+    findFiles: async () => {
+      const request = connection.sendRequest<{ uris: string[] }>('dewright/findFiles', {});
+      return (await request.catch(() => undefined))?.uris ?? [];
+    },
     readFile: async (uri) => {
-      const { text } = await connection.sendRequest<{ text: string | null }>('dewright/readFile', { uri });
-      return text ?? undefined;
+      const request = connection.sendRequest<{ text: string | null }>('dewright/readFile', { uri });
+      return (await request.catch(() => undefined))?.text ?? undefined;
     },
   };
 }

@@ -1,0 +1,82 @@
+/** Diagnostics, pulled by the editor or pushed to it, and word to it that what it shows has become stale. */
+import { CodeLensRefreshRequest, DocumentDiagnosticReportKind, type TextDocuments } from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Analysis } from '../analysis/analysis.ts';
+import { diagnosticOf } from './protocol.ts';
+import type { Served } from './served.ts';
+
+export interface Diagnostics {
+  /** A file was typed in: the editor asks again for it by itself, and for the others only when told. */
+  typedIn(uri: string): void;
+  closed(uri: string): Promise<void>;
+  /** Another file than the one shown has changed, or the settings have. */
+  refresh(): void;
+}
+
+/** ms: of many changes in a row the last counts. */
+const LAST_CHANGE_FIRST = 10;
+const HINTS_CAN_WAIT = 300;
+
+export function serveDiagnostics(served: Served, documents: TextDocuments<TextDocument>): Diagnostics {
+  const { connection, client, find, analysisOf } = served;
+  const diagnosticsOf = ({ findings, parsed }: Analysis) =>
+    findings.map((finding) => diagnosticOf(finding, parsed, find, client.isOurs));
+  const push = async (uri: string): Promise<void> => {
+    const analysis = await analysisOf(uri);
+    const version = documents.get(uri)?.version;
+    if (analysis === undefined || version === undefined) return;
+    await connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(analysis) });
+  };
+  const pushAll = afterPause(LAST_CHANGE_FIRST, () => {
+    for (const { uri } of documents.all()) void push(uri);
+  });
+  const refreshHints = afterPause(HINTS_CAN_WAIT, () => {
+    if (client.refreshesHints) void connection.languages.inlayHint.refresh();
+    if (client.refreshesLenses) void connection.sendRequest(CodeLensRefreshRequest.type);
+  });
+  const refresh = (): void => {
+    refreshHints.start();
+    if (!client.pullsDiagnostics) pushAll.start();
+    else if (client.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+  };
+  connection.languages.diagnostics.on(async ({ textDocument }) => {
+    const analysis = await analysisOf(textDocument.uri);
+    return { kind: DocumentDiagnosticReportKind.Full, items: analysis === undefined ? [] : diagnosticsOf(analysis) };
+  });
+  connection.onShutdown(() => {
+    refreshHints.stop();
+    pushAll.stop();
+  });
+  return {
+    refresh,
+    typedIn(uri) {
+      const others = documents.all().some((other) => other.uri !== uri);
+      if (others || !client.pullsDiagnostics) refresh();
+    },
+    async closed(uri) {
+      if (!client.pullsDiagnostics) await connection.sendDiagnostics({ uri, diagnostics: [] });
+      refresh();
+    },
+  };
+}
+
+interface Paused {
+  start(): void;
+  /** For good. */
+  stop(): void;
+}
+
+function afterPause(milliseconds: number, run: () => void): Paused {
+  let waiting: NodeJS.Timeout | undefined;
+  let stopped = false;
+  return {
+    start() {
+      clearTimeout(waiting);
+      if (!stopped) waiting = setTimeout(run, milliseconds);
+    },
+    stop() {
+      stopped = true;
+      clearTimeout(waiting);
+    },
+  };
+}

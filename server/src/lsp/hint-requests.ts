@@ -1,0 +1,47 @@
+/** Inlay hints and code lenses in the terms of the protocol. */
+import type { CodeLens, InlayHint } from 'vscode-languageserver';
+import { codeLenses } from '../features/code-lenses.ts';
+import { type HintSubject, hintTooltip, inlayHints } from '../features/inlay-hints.ts';
+import { SHOW_PLACE } from './client.ts';
+import { rangeIn } from './protocol.ts';
+import type { Served } from './served.ts';
+import type { SettingsReader } from './settings.ts';
+
+/** Enough to find the numbers of a hint again. */
+interface HintData {
+  readonly uri: string;
+  readonly about: HintSubject;
+}
+
+export function serveHints({ connection, client, analysisOf }: Served, settings: SettingsReader): void {
+  connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }): Promise<InlayHint[]> => {
+    const [analysis, { hints }] = await Promise.all([analysisOf(uri), settings.of(uri)]);
+    if (analysis === undefined) return [];
+    const { lines } = analysis.parsed;
+    const within = { start: lines.offsetAt(range.start), end: lines.offsetAt(range.end) };
+    return inlayHints(analysis, within, hints).map(({ at, label, about }) => ({
+      position: lines.positionAt(at),
+      label,
+      paddingLeft: true,
+      data: { uri, about } satisfies HintData,
+    }));
+  });
+  connection.languages.inlayHint.resolve(async (hint) => {
+    const { uri, about } = hint.data as HintData;
+    const analysis = await analysisOf(uri);
+    const tooltip = analysis && hintTooltip(analysis, about);
+    return tooltip === undefined ? hint : { ...hint, tooltip: { kind: 'markdown', value: tooltip } };
+  });
+  connection.onCodeLens(async ({ textDocument: { uri } }): Promise<CodeLens[]> => {
+    const [analysis, { lenses }] = await Promise.all([analysisOf(uri), settings.of(uri)]);
+    if (analysis === undefined) return [];
+    return codeLenses(analysis, lenses).map(({ above, title, opens }) => ({
+      range: rangeIn(analysis.parsed, above),
+      command: {
+        title,
+        command: client.showsPlaces ? SHOW_PLACE : '',
+        arguments: [uri, rangeIn(analysis.parsed, opens)],
+      },
+    }));
+  });
+}
