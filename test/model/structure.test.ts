@@ -131,8 +131,15 @@ const BREAKS: readonly Row[] = [
     'an item that is no known word',
     siteWithSpace(AIR, 'hazards: [hot-surfaces]'),
     'hot-surfaces',
-    'An item of “hazards” is one of “hot-surface”, “pressure”, “confined-space”, “asphyxiant”, “flammable-zone-0”, “flammable-zone-1”, “flammable-zone-2”, “toxic”, “electrical”, not “hot-surfaces”',
+    'An item of “hazards” cannot be “hot-surfaces”; the nearest word is “hot-surface”',
     ['Change to “hot-surface”'],
+  ],
+  [
+    'a word that is none of many',
+    siteWithSpace(AIR, 'wall: {material: straw}'),
+    'straw',
+    '“material” is one of “stainless-steel”, “carbon-steel”, “aluminium”, “copper”, “brass”, “brick”, “concrete”, “aerated-concrete” and more, not “straw”',
+    [],
   ],
   [
     'an item twice',

@@ -1,4 +1,5 @@
 /** `# accept RULE-NAME: reason`: findings that a person has looked at and stands by. */
+import { isRuleName } from '../rules/rule-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { Finding } from './finding.ts';
 import type { ParsedFile } from './parsed-file.ts';
@@ -7,21 +8,31 @@ export interface Acceptance {
   readonly rule: string;
   readonly reason: string;
   readonly origin: Origin;
+  /** The comment as it was typed. */
+  readonly text: string;
   /** The line whose findings it accepts. */
   readonly line: number;
 }
 
-const FORM = /^#\s*accept\s+([a-z0-9-]+)\s*(?::\s*(.*?))?\s*$/;
+const FORM = /^#\s*accept\s+([a-z0-9-]+)\s*(.*?)\s*$/;
 
 export function acceptancesOf(file: ParsedFile): readonly Acceptance[] {
   return file.tree.parts.flatMap(({ part, offset }) =>
     part.acceptanceComments.flatMap(({ start, end, text, alone }) => {
-      const match = FORM.exec(text);
-      if (match === null) return [];
+      const accepts = readAcceptance(text);
+      if (accepts === undefined) return [];
       const line = file.lines.positionAt(offset + start).line + (alone ? 1 : 0);
-      return { rule: match[1] ?? '', reason: match[2] ?? '', origin: { part, start, end }, line };
+      return { ...accepts, origin: { part, start, end }, text, line };
     }),
   );
+}
+
+/** Without its colon it was still meant to accept where it names a rule; other words are a comment like any other. */
+function readAcceptance(comment: string): Pick<Acceptance, 'rule' | 'reason'> | undefined {
+  const [, rule, rest = ''] = FORM.exec(comment) ?? [];
+  if (rule === undefined) return undefined;
+  if (rest.startsWith(':')) return { rule, reason: rest.slice(1).trim() };
+  return isRuleName(rule) ? { rule, reason: '' } : undefined;
 }
 
 export interface Sorted {

@@ -1,7 +1,7 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
-import { isRuleName } from '../rules/rule-names.ts';
+import { isRuleName, RULE_NAMES } from '../rules/rule-names.ts';
 import { type AcceptedFinding, acceptancesOf, sortByAcceptance } from './acceptance.ts';
 import { baseName } from './file-location.ts';
 import { compareFindings, type Finding } from './finding.ts';
@@ -39,9 +39,9 @@ export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts, before?: 
     found.flatMap((finding) => settle(finding, parsed.file, placeOf, severities) ?? []);
   const acceptances = acceptancesOf(parsed);
   const { open, accepted, unused } = sortByAcceptance(settled(raw), acceptances, parsed);
-  const idle = [...unused, ...acceptances.filter(({ reason }) => reason === '')];
-  const subject = baseName(parsed.file);
-  const notes = settled(runRules('acceptances', [...new Set(idle)], subject));
+  const idle = new Set([...unused, ...acceptances.filter(({ reason }) => reason === '')]);
+  const view = { idle: [...idle], whole: isWhole(parsed, content), ruleNames: RULE_NAMES };
+  const notes = settled(runRules('acceptances', view, baseName(parsed.file)));
   return {
     file: parsed.file,
     parsed,
@@ -50,6 +50,12 @@ export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts, before?: 
     content,
     fileNamed: (file) => (file === parsed.file ? parsed : workspace.parsed(file)),
   };
+}
+
+/** True where the file and what it refers to could be read, so that every rule had its say. */
+function isWhole({ model }: ParsedFile, content: AnalysedContent): boolean {
+  const isRead = model.problems.every(({ rule }) => rule === 'difference-in-degrees');
+  return isRead && (content.kind !== 'site' || content.site.catalogue.complete);
 }
 
 interface Found {

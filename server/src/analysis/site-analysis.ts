@@ -10,7 +10,8 @@ import { kitModelOf, type SiteModel, siteModelOf } from '../model/file-models.ts
 import type { Point } from '../model/model-types.generated.ts';
 import type { Entry, FileModel } from '../model/read-file.ts';
 import { fileKindOf } from '../model/schema.ts';
-import type { KitReference, SiteView, TagPlace } from '../rules/rule.ts';
+import type { KitReference, OtherKit, SiteView, TagPlace } from '../rules/rule.ts';
+import { RULE_NAMES } from '../rules/rule-names.ts';
 import { baseName, relativeName, resolveFile } from './file-location.ts';
 import type { ParsedFile } from './parsed-file.ts';
 import { type RawFinding, runRules } from './run-rules.ts';
@@ -94,7 +95,9 @@ export function findInSite(
     kits: site.kits,
     spaces: [...site.spaces.values()],
     points: [...site.points.values()],
+    ruleNames: RULE_NAMES,
     placesOfTag: surroundings.placesOfTag,
+    otherKits: () => otherKitsOf(site, surroundings),
   };
   return [
     ...runRules('file', { kind: 'site', problems: parsed.model.problems }, subject),
@@ -102,6 +105,14 @@ export function findInSite(
     ...view.spaces.flatMap(findInSpace),
     ...view.points.flatMap((point) => (point.entry.broken ? [] : findInPoint(point))),
   ];
+}
+
+function otherKitsOf({ file, kits }: SiteEvaluation, { kitFiles, parsed }: Surroundings): readonly OtherKit[] {
+  const others = kitFiles.filter((kit) => !kits.some((named) => named.file === kit));
+  return others.flatMap((kit) => {
+    const read = parsed(kit);
+    return read === undefined ? [] : { name: relativeName(file, kit), kit: kitModelOf(read.model) };
+  });
 }
 
 /** What the rules find in a space or a point follows from its evaluation alone, and is found once. */
@@ -117,7 +128,7 @@ interface Kits {
 function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, before: SiteEvaluation | undefined): Kits {
   const loaded: LoadedKit[] = [];
   const kitFiles: FileModel[] = [];
-  let complete = model.header !== undefined;
+  let complete = model.header !== undefined && !model.brokenKeys.has('site');
   const others = surroundings.kitFiles.map((kit) => relativeName(file, kit));
   const kits = (model.header?.value.kits?.value ?? []).map((named): KitReference => {
     const uri = resolveFile(file, named.value);
@@ -126,8 +137,11 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
       complete = false;
       return { named, file: uri, state: fileKindOf(named.value) === 'kit' ? 'missing' : 'not-a-kit-name', others };
     }
-    loaded.push({ file: uri, kit: kitModelOf(kit.model) });
-    kitFiles.push(kit.model);
+    if (!kitFiles.includes(kit.model)) {
+      loaded.push({ file: uri, kit: kitModelOf(kit.model) });
+      kitFiles.push(kit.model);
+    }
+    if (kit.model.brokenKeys.size > 0) complete = false;
     return { named, file: uri, state: 'loaded', others };
   });
   const same =

@@ -24,6 +24,8 @@ export interface SiteModel {
   readonly header: Located<SiteHeader> | undefined;
   readonly spaces: Entries<Space>;
   readonly points: Entries<Point>;
+  /** Top-level keys below which an entry may not be seen, because the YAML does not parse there. */
+  readonly brokenKeys: ReadonlySet<string>;
 }
 
 export interface KitModel {
@@ -50,6 +52,7 @@ export const siteModelOf = remembered(
     header: top(file, 'site'),
     spaces: entries(file, 'spaces'),
     points: entries(file, 'points'),
+    brokenKeys: file.brokenKeys,
   }),
 );
 

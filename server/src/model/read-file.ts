@@ -34,6 +34,8 @@ export interface FileModel {
   readonly values: ReadonlyMap<string, Located<unknown>>;
   readonly entries: ReadonlyMap<string, ReadonlyMap<string, Entry<unknown>>>;
   readonly problems: readonly ModelProblem[];
+  /** Top-level keys below which the YAML does not parse somewhere, so that an entry may not be seen. */
+  readonly brokenKeys: ReadonlySet<string>;
 }
 
 /** Reads one part alone; equal parts with equal foreign anchors give equal results. */
@@ -91,12 +93,13 @@ export function joinParts(
       }
     }
   }
-  const isRootBroken = tree.parts.some(({ part }, index) => part.path.length < 2 && parts[index]?.broken === true);
-  if (!isRootBroken) {
+  const broken = tree.parts.flatMap(({ part }, index) => (parts[index]?.broken === true ? [part.path] : []));
+  if (broken.every((path) => path.length === 2)) {
     const topLevel = parts.flatMap((part) => part.topLevel);
     checkRoot(kind, tree, topLevel, new TreeWalker(foreign), problems);
   }
-  return { kind, values, entries, problems };
+  const brokenKeys = broken.flatMap(([key]) => (key === undefined ? Object.keys(SCHEMAS[kind].properties ?? {}) : key));
+  return { kind, values, entries, problems, brokenKeys: new Set(brokenKeys) };
 }
 
 interface ReadContext {

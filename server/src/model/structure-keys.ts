@@ -5,7 +5,7 @@ import { appendPair, type PartEdit, removePair, renameKey, replaceScalar } from 
 import { type SuggestedEdit, suggestion } from './problem.ts';
 import { branchOf, childSchema, resolveSchema, type SchemaNode } from './schema.ts';
 import { isEmpty, kindOf, type Place, type StructureContext, textOf } from './structure-place.ts';
-import { type Break, broken, MOST_CHOICES, quoted, quotedList, wellFormedLike } from './structure-values.ts';
+import { type Break, broken, MOST_CHOICES, quoted, quotedList, shortList, wellFormedLike } from './structure-values.ts';
 
 export function unknownKey(name: string, place: Place, context: StructureContext): Break | undefined {
   const pair = context.walker.pairs(place.cursor).find(({ key }) => key.text === name);
@@ -154,7 +154,5 @@ function additions(name: string, place: Place, schema: SchemaNode): readonly Sug
 }
 
 function knownList(keys: readonly string[]): string {
-  if (keys.length === 0) return '';
-  const shown = keys.slice(0, 8).map(quoted).join(', ');
-  return `; known are ${shown}${keys.length > 8 ? ' and more' : ''}`;
+  return keys.length === 0 ? '' : `; known are ${shortList(keys)}`;
 }

@@ -31,19 +31,29 @@ export function quotedList(words: readonly string[]): string {
   return words.map(quoted).join(', ');
 }
 
+/** No more words than can be taken in at a glance. */
+export function shortList(words: readonly string[]): string {
+  return `${quotedList(words.slice(0, 8))}${words.length > 8 ? ' and more' : ''}`;
+}
+
 /** The value is none of the words that are known. */
 export function wrongWord(place: Place): Break {
   const { enum: words, const: one } = place.schema;
   const allowed = (words ?? (one === undefined ? [] : [one])).map(String);
-  const near = nearestWord(textOf(place.cursor), allowed);
-  const few = allowed.length <= MOST_CHOICES ? allowed : [];
-  const offered = near === undefined ? few : [near.word];
+  const typed = textOf(place.cursor);
+  const near = nearestWord(typed, allowed);
+  const few = allowed.length <= MOST_CHOICES;
+  const offered = near !== undefined ? [near.word] : few ? allowed : [];
   const fixes = offered.flatMap((word) => {
     const title = isEmpty(place.cursor) ? `Write ${quoted(word)}` : `Change to ${quoted(word)}`;
     return suggestion(title, 'choice', replaceScalar(place.cursor, word));
   });
   const is = allowed.length === 1 ? 'is' : 'is one of';
-  return broken(place.valueOrigin, instead(place, `${is} ${quotedList(allowed)}`), fixes);
+  const sentence =
+    near !== undefined && !few
+      ? `${place.name} cannot be ${quoted(typed)}; the nearest word is ${quoted(near.word)}`
+      : instead(place, `${is} ${shortList(allowed)}`);
+  return broken(place.valueOrigin, sentence, fixes);
 }
 
 /** The value does not have the form that its examples have. */

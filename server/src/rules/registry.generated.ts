@@ -17,6 +17,7 @@ import { rule as checkSaltUnfit } from './check-salt-unfit.ts';
 import { rule as checkWithHeater } from './check-with-heater.ts';
 import { rule as coldStart } from './cold-start.ts';
 import { rule as dewOrFrost } from './dew-or-frost.ts';
+import { rule as differenceInDegrees } from './difference-in-degrees.ts';
 import { rule as dripPath } from './drip-path.ts';
 import { rule as envelopeImpossible } from './envelope-impossible.ts';
 import { rule as envelopeSaturates } from './envelope-saturates.ts';
@@ -38,11 +39,13 @@ import { rule as pressureMissing } from './pressure-missing.ts';
 import { rule as probesTooClose } from './probes-too-close.ts';
 import { rule as probesTooFar } from './probes-too-far.ts';
 import { rule as quantityOutOfFormula } from './quantity-out-of-formula.ts';
+import { rule as rangeReversed } from './range-reversed.ts';
 import { rule as registerOverflow } from './register-overflow.ts';
 import { rule as registerOverlap } from './register-overlap.ts';
 import { rule as resolutionCoarse } from './resolution-coarse.ts';
 import { rule as responseTooSlow } from './response-too-slow.ts';
 import { rule as sampleLineCold } from './sample-line-cold.ts';
+import { rule as schema } from './schema.ts';
 import { rule as sensorMayCondense } from './sensor-may-condense.ts';
 import { rule as signalNotReported } from './signal-not-reported.ts';
 import { rule as spanMismatch } from './span-mismatch.ts';
@@ -53,7 +56,9 @@ import { rule as supplyOutOfRange } from './supply-out-of-range.ts';
 import { rule as toleranceMarginal } from './tolerance-marginal.ts';
 import { rule as toleranceMissed } from './tolerance-missed.ts';
 import { rule as transmitterFull } from './transmitter-full.ts';
+import { rule as valueUnreadable } from './value-unreadable.ts';
 import { rule as wallCondenses } from './wall-condenses.ts';
+import { rule as yamlSyntax } from './yaml-syntax.ts';
 import { rule as zoneNotCertified } from './zone-not-certified.ts';
 import type { Rule } from './rule.ts';
 
@@ -76,6 +81,7 @@ export const RULES: readonly Rule[] = [
   checkWithHeater,
   coldStart,
   dewOrFrost,
+  differenceInDegrees,
   dripPath,
   envelopeImpossible,
   envelopeSaturates,
@@ -97,11 +103,13 @@ export const RULES: readonly Rule[] = [
   probesTooClose,
   probesTooFar,
   quantityOutOfFormula,
+  rangeReversed,
   registerOverflow,
   registerOverlap,
   resolutionCoarse,
   responseTooSlow,
   sampleLineCold,
+  schema,
   sensorMayCondense,
   signalNotReported,
   spanMismatch,
@@ -112,6 +120,8 @@ export const RULES: readonly Rule[] = [
   toleranceMarginal,
   toleranceMissed,
   transmitterFull,
+  valueUnreadable,
   wallCondenses,
+  yamlSyntax,
   zoneNotCertified,
 ];

@@ -87,8 +87,18 @@ export interface SiteView {
   readonly kits: readonly KitReference[];
   readonly spaces: readonly SpaceEvaluation[];
   readonly points: readonly PointEvaluation[];
+  /** The names of all rules. */
+  readonly ruleNames: readonly string[];
   /** Every place of a tag in the workspace, this site's own included. */
   placesOfTag(tag: string): readonly TagPlace[];
+  /** The kits of the workspace that this site does not name. */
+  otherKits(): readonly OtherKit[];
+}
+
+export interface OtherKit {
+  /** As the site would name it. */
+  readonly name: string;
+  readonly kit: KitModel;
 }
 
 /** A kit that a site names, with what became of it. */
@@ -114,10 +124,21 @@ export interface VisitView {
   readonly model: VisitModel;
 }
 
-/** An acceptance comment that accepts nothing. */
+/** The acceptance comments of a file that accept nothing. */
+export interface AcceptanceView {
+  readonly idle: readonly IdleAcceptance[];
+  /** True where all of the file and of its kits could be read, so that no finding is wanting. */
+  readonly whole: boolean;
+  /** The names of all rules. */
+  readonly ruleNames: readonly string[];
+}
+
 export interface IdleAcceptance {
   readonly origin: Origin;
+  /** The comment as it was typed. */
+  readonly text: string;
   readonly rule: string;
+  /** Empty where none is given. */
   readonly reason: string;
 }
 
@@ -128,7 +149,7 @@ export interface RuleChecks {
   readonly space?: (view: SpaceEvaluation) => readonly FindingDraft[];
   readonly point?: (view: PointEvaluation) => readonly FindingDraft[];
   readonly kit?: (view: KitView) => readonly FindingDraft[];
-  readonly acceptances?: (idle: readonly IdleAcceptance[]) => readonly FindingDraft[];
+  readonly acceptances?: (view: AcceptanceView) => readonly FindingDraft[];
 }
 
 export interface Rule {
