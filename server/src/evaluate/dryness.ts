@@ -1,9 +1,10 @@
 /** Does the sensor stay dry: the humidity it sees, its distance from the dew point, the rise it needs. */
 import { valueIfOk } from '../base/outcome.ts';
+import { remembered } from '../base/remembered.ts';
 import { dewPointOfVapour } from '../physics/dew-point.ts';
 import { ENHANCEMENT_OVER_WATER } from '../physics/enhancement.ts';
 import type { AirState } from '../physics/moist-air.ts';
-import { dewPoint, relativeHumidityAt } from '../physics/quantities.ts';
+import { dewPointDepression, relativeHumidityAt } from '../physics/quantities.ts';
 import { SATURATION_OVER_WATER } from '../physics/saturation.ts';
 import { sensibleRise } from '../physics/sensible-steps.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -21,16 +22,13 @@ const OVER_WATER = [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER];
  * The facts of a point whose humidity probe is in the air of its space. What depends on the rise is left out while it
  * is not known. A sensor in a sample line has the temperature of the line, about which nothing is said here.
  */
-export function drynessFacts({ point, heater, settings }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
+export function drynessFacts({ point, heater }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
   const probe = point.humidityProbe?.value;
   if (probe === undefined || probe.mounting?.value.path?.value === 'sample-line') return [];
   const warming = sensorWarming(heater);
-  const needed = riseNeeded(space, settings);
   return [
-    humidityAtSensor('humidity-at-sensor-unheated', 'highest humidity at the unheated sensor', space, NOT_HEATED),
-    needed,
-    riseToSet(needed),
-    ...coldStartFacts(space),
+    ...factsOfUnheatedSensor(space),
+    ...riseFactsOf(space),
     ...(warming === undefined
       ? []
       : [
@@ -40,6 +38,18 @@ export function drynessFacts({ point, heater, settings }: ResolvedPoint, space: 
         ]),
   ];
 }
+
+/** What holds for any unheated sensor in a space. */
+const factsOfUnheatedSensor = remembered((space: SpaceEvaluation): readonly Fact[] => [
+  humidityAtSensor('humidity-at-sensor-unheated', 'highest humidity at the unheated sensor', space, NOT_HEATED),
+  ...coldStartFacts(space),
+]);
+
+/** The rise that a space asks for under the limits of its site. */
+const riseFactsOf = remembered((space: SpaceEvaluation): readonly Fact[] => {
+  const needed = riseNeeded(space, space.settings);
+  return [needed, riseToSet(needed)];
+});
 
 /** What the sensor is warmer than the air by, in K, and where that is written. */
 export interface SensorWarming {
@@ -69,12 +79,9 @@ function humidityAtSensor(id: string, title: string, space: SpaceEvaluation, { r
   return worstFact({ id, title, dimension: 'relative-humidity', relation, formulas: OVER_WATER }, worst, [input]);
 }
 
-/** The least distance of the sensor from the dew point, in K. */
+/** The least distance of the sensor from the dew point, in K: it lies where the unheated sensor has its least. */
 function marginToDewPoint(space: SpaceEvaluation, { rise, input }: SensorWarming): Fact {
-  const worst = worstOverPhases(space.phases, 'lowest', (state) => {
-    const point = valueIfOk(dewPoint(state));
-    return point === undefined ? undefined : state.airCelsius + rise - point;
-  });
+  const worst = leastDepression(space);
   const base = {
     id: 'margin-to-dew-point',
     title: 'least margin of the sensor to the dew point',
@@ -82,8 +89,12 @@ function marginToDewPoint(space: SpaceEvaluation, { rise, input }: SensorWarming
     relation: 'margin = t + rise − td',
     formulas: OVER_WATER,
   } as const;
-  return worstFact(base, worst, [input]);
+  return worstFact(base, worst === undefined ? undefined : { ...worst, value: worst.value + rise }, [input]);
 }
+
+const leastDepression = remembered((space: SpaceEvaluation) =>
+  worstOverPhases(space.phases, 'lowest', (state) => valueIfOk(dewPointDepression(state))),
+);
 
 /** The rise in K that keeps the sensor at or below its humidity limit everywhere in the envelope; 0 where none is needed. */
 function riseNeeded(space: SpaceEvaluation, { sensorHumidityLimit }: SiteSettings): Fact {
@@ -117,7 +128,7 @@ function riseToSet(needed: Fact): Fact {
 
 /** The highest temperature of the head: the hottest air and the rise. */
 function highestHeadTemperature(space: SpaceEvaluation, { rise, input }: SensorWarming): Fact {
-  const worst = worstOverPhases(space.phases, 'highest', (state) => state.airCelsius + rise);
+  const worst = hottestAir(space);
   const base = {
     id: 'highest-head-temperature',
     title: 'highest temperature of the head',
@@ -125,8 +136,12 @@ function highestHeadTemperature(space: SpaceEvaluation, { rise, input }: SensorW
     relation: 't + rise',
     formulas: [],
   } as const;
-  return worstFact(base, worst, [input]);
+  return worstFact(base, worst === undefined ? undefined : { ...worst, value: worst.value + rise }, [input]);
 }
+
+const hottestAir = remembered((space: SpaceEvaluation) =>
+  worstOverPhases(space.phases, 'highest', (state) => state.airCelsius),
+);
 
 function limitInput(label: string, { value, origin }: Setting): FactInput {
   const text = showQuantity(value, 'relative-humidity');
