@@ -58,6 +58,16 @@ const BREAKS: readonly Row[] = [
     ['Write “humidity: 80 %RH” (safe)'],
   ],
   [
+    'a text cut at its comma',
+    siteWithPoint('checks: {interval: 6 months}').replace(
+      '{id: fennmoor}',
+      '{id: fennmoor, title: Fennmoor, mill, hall 2}',
+    ),
+    'mill',
+    'In { } a comma ends a text, so that “Fennmoor, mill, hall 2” has to stand in quotes',
+    ['Write "Fennmoor, mill, hall 2" (safe)'],
+  ],
+  [
     'a key of another kind of signal',
     siteWithPoint('signals: {AO1: {kind: voltage, quantity: dew-point, span: 0 .. 90 degC, address: 4}}'),
     'address',

@@ -72,12 +72,16 @@ function sameInputs(one: PointInputs, other: PointInputs): boolean {
     one.settings === other.settings &&
     one.space === other.space &&
     one.catalogue === other.catalogue &&
-    one.otherPoints.size === other.otherPoints.size &&
-    [...one.otherPoints].every(([tag, point]) => {
-      const now = other.otherPoints.get(tag);
-      return now !== undefined && now.entry === point.entry && now.space === point.space;
-    })
+    (one.otherPoints === other.otherPoints || sameOthers(one.otherPoints, other.otherPoints))
   );
+}
+
+function sameOthers(one: PointInputs['otherPoints'], other: PointInputs['otherPoints']): boolean {
+  if (one.size !== other.size) return false;
+  return [...one].every(([tag, point]) => {
+    const now = other.get(tag);
+    return now !== undefined && now.entry === point.entry && now.space === point.space;
+  });
 }
 
 /** The site with every rule run over it. */
@@ -137,12 +141,13 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
       complete = false;
       return { named, file: uri, state: fileKindOf(named.value) === 'kit' ? 'missing' : 'not-a-kit-name', others };
     }
+    const read = kitModelOf(kit.model);
     if (!kitFiles.includes(kit.model)) {
-      loaded.push({ file: uri, kit: kitModelOf(kit.model) });
+      loaded.push({ file: uri, kit: read });
       kitFiles.push(kit.model);
     }
     if (kit.model.brokenKeys.size > 0) complete = false;
-    return { named, file: uri, state: 'loaded', others };
+    return { named, file: uri, state: 'loaded', kit: read, others };
   });
   const same =
     before?.catalogue.complete === complete &&
@@ -151,18 +156,27 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
   return { kits, kitFiles, catalogue: same ? before.catalogue : catalogueOf(loaded, complete) };
 }
 
+const NO_OTHER_POINTS: ReadonlyMap<string, OtherPoint> = new Map();
+
+/** The tags of the points whose air-temperature probes a point names. */
+const tagsNamedBy = remembered((point: Entry<Point>): readonly string[] =>
+  [...(point.located?.value.reports?.value.values() ?? [])].flatMap(({ value }) => {
+    const source = value.airTemperature?.value;
+    return source?.kind === 'point' ? [source.tag] : [];
+  }),
+);
+
 function otherPointsOf(
-  entry: Entry<Point>,
-  model: SiteModel,
+  point: Entry<Point>,
+  { points }: SiteModel,
   spaces: ReadonlyMap<string, SpaceEvaluation>,
 ): ReadonlyMap<string, OtherPoint> {
-  const others = new Map<string, OtherPoint>();
-  for (const report of entry.located?.value.reports?.value.values() ?? []) {
-    const source = report.value.airTemperature?.value;
-    if (source?.kind !== 'point') continue;
-    const other = model.points.get(source.tag);
-    const space = spaces.get(other?.located?.value.space?.value ?? '');
-    others.set(source.tag, { tag: source.tag, entry: other, space });
-  }
-  return others;
+  const tags = tagsNamedBy(point);
+  if (tags.length === 0) return NO_OTHER_POINTS;
+  return new Map(
+    tags.map((tag) => {
+      const entry = points.get(tag);
+      return [tag, { tag, entry, space: spaces.get(entry?.located?.value.space?.value ?? '') }];
+    }),
+  );
 }

@@ -13,6 +13,9 @@ export interface SaltChoice {
   readonly objection: string | undefined;
 }
 
+/** Every salt that a check may name, as files spell it. */
+export const SALT_NAMES: readonly string[] = SALT_IDS;
+
 /** @param celsius temperature of the check, where it is given @returns every salt, from dry to wet */
 export function saltChoices(celsius: number | undefined, exposures: readonly string[]): readonly SaltChoice[] {
   return SALT_IDS.map((id) => {

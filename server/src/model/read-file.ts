@@ -1,5 +1,12 @@
 /** A parsed file to its model: checks the structure, lowers the values, keeps every entry by its name. */
-import { type ForeignAnchors, originOf, type PairCursor, rootCursor, TreeWalker } from '../syntax/cursor.ts';
+import {
+  type Cursor,
+  type ForeignAnchors,
+  originOf,
+  type PairCursor,
+  rootCursor,
+  TreeWalker,
+} from '../syntax/cursor.ts';
 import type { Origin, Part, SyntaxTree } from '../syntax/nodes.ts';
 import type { Located } from './located.ts';
 import { lowerNode } from './lower.ts';
@@ -13,6 +20,8 @@ import { validatorOfEntry } from './validators.ts';
 export interface Entry<Value> {
   readonly name: string;
   readonly keyOrigin: Origin;
+  /** The map that holds it, as far as it is in the same part: what an edit adds to or removes from. */
+  readonly map: Cursor;
   /** Absent where nothing of the entry can be read. */
   readonly located: Located<Value> | undefined;
   /** The YAML of the entry does not parse: what is missing in it is not missed. */
@@ -49,15 +58,15 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
   const pairs = root === undefined ? [] : walker.pairs(root);
   const context = { kind, walker, problems, broken };
   const mapName = part.path.length === 2 ? part.path[0] : undefined;
-  if (mapName !== undefined) {
-    entries.set(mapName, readEntries(mapName, pairs, context));
+  if (mapName !== undefined && root !== undefined) {
+    entries.set(mapName, readEntries(mapName, root, context));
     return { topLevel: [], values, entries, problems, broken };
   }
   for (const pair of pairs) {
     const name = pair.key.text;
     const schema = childSchema(kind, SCHEMAS[kind], name);
     if (ENTRY_KEYS[kind].has(name) && pair.value.node.kind === 'map') {
-      entries.set(name, readEntries(name, walker.pairs(pair.value), context));
+      entries.set(name, readEntries(name, pair.value, context));
     } else if (schema !== undefined) {
       const value = lowerNode(pair.value, schema, { kind, walker, problems, subject: '' }, name);
       if (value !== undefined) {
@@ -109,16 +118,16 @@ interface ReadContext {
   readonly broken: boolean;
 }
 
-function readEntries(mapName: string, pairs: readonly PairCursor[], context: ReadContext): Entry<unknown>[] {
+function readEntries(mapName: string, map: Cursor, context: ReadContext): Entry<unknown>[] {
   const { kind, walker, problems, broken } = context;
-  const map = childSchema(kind, SCHEMAS[kind], mapName) ?? {};
+  const mapSchema = childSchema(kind, SCHEMAS[kind], mapName) ?? {};
   const validate = validatorOfEntry(kind, mapName);
-  return pairs.map((pair) => {
+  return walker.pairs(map).map((pair) => {
     const subject = pair.key.text;
-    const schema = childSchema(kind, map, subject) ?? {};
+    const schema = childSchema(kind, mapSchema, subject) ?? {};
     const place = { kind, walker, problems, subject };
     if (!broken && validate !== undefined) {
-      checkEntryName(pair, map, place);
+      checkEntryName(pair, mapSchema, place);
       checkStructure(pair.value, pair.keyOrigin, schema, validate, place);
     }
     const value = lowerNode(pair.value, schema, place);
@@ -126,7 +135,7 @@ function readEntries(mapName: string, pairs: readonly PairCursor[], context: Rea
       value === undefined || typeof value !== 'object'
         ? undefined
         : { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value };
-    return { name: subject, keyOrigin: pair.keyOrigin, located, broken };
+    return { name: subject, keyOrigin: pair.keyOrigin, map, located, broken };
   });
 }
 

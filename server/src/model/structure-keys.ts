@@ -2,6 +2,7 @@
 import { nearestWord } from '../base/nearest.ts';
 import { originOf, type PairCursor, rootCursor } from '../syntax/cursor.ts';
 import { appendPair, type PartEdit, removePair, renameKey, replaceScalar } from '../syntax/edit.ts';
+import { cutTextAt } from './cut-text.ts';
 import { type SuggestedEdit, suggestion } from './problem.ts';
 import { branchOf, childSchema, resolveSchema, type SchemaNode } from './schema.ts';
 import { isEmpty, kindOf, type Place, type StructureContext, textOf } from './structure-place.ts';
@@ -16,6 +17,12 @@ export function unknownKey(name: string, place: Place, context: StructureContext
     const written = `${meant.key}: ${meant.valueTyped}`;
     const fixes = suggestion(`Write ${quoted(written)}`, 'safe', renamed(pair, written));
     return broken(pair.keyOrigin, `A colon is missing behind ${quoted(meant.key)}`, fixes);
+  }
+  const cut = meant === undefined ? cutTextAt(place.cursor, name) : undefined;
+  if (cut !== undefined) {
+    if (!cut.isFirst) return undefined;
+    const sentence = `In { } a comma ends a text, so that ${quoted(cut.text)} has to stand in quotes`;
+    return broken(pair.keyOrigin, sentence, suggestion(`Write "${cut.text}"`, 'safe', cut.edit));
   }
   const hint = meant === undefined ? knownList(known) : `; the nearest is ${quoted(meant.key)}`;
   return broken(pair.keyOrigin, `${quoted(name)} is no key of ${place.owner}${hint}`, [

@@ -32,6 +32,7 @@ import { rule as heaterSetAtMissing } from './heater-set-at-missing.ts';
 import { rule as heaterSupplyLow } from './heater-supply-low.ts';
 import { rule as insertionShort } from './insertion-short.ts';
 import { rule as insulationMissing } from './insulation-missing.ts';
+import { rule as kitConflict } from './kit-conflict.ts';
 import { rule as loopLoadHigh } from './loop-load-high.ts';
 import { rule as nearSaturationControl } from './near-saturation-control.ts';
 import { rule as outsideRange } from './outside-range.ts';
@@ -40,6 +41,7 @@ import { rule as probesTooClose } from './probes-too-close.ts';
 import { rule as probesTooFar } from './probes-too-far.ts';
 import { rule as quantityOutOfFormula } from './quantity-out-of-formula.ts';
 import { rule as rangeReversed } from './range-reversed.ts';
+import { rule as referenceUnknown } from './reference-unknown.ts';
 import { rule as registerOverflow } from './register-overflow.ts';
 import { rule as registerOverlap } from './register-overlap.ts';
 import { rule as resolutionCoarse } from './resolution-coarse.ts';
@@ -53,9 +55,11 @@ import { rule as spanTooNarrow } from './span-too-narrow.ts';
 import { rule as spanTooWide } from './span-too-wide.ts';
 import { rule as stillAir } from './still-air.ts';
 import { rule as supplyOutOfRange } from './supply-out-of-range.ts';
+import { rule as tagDuplicate } from './tag-duplicate.ts';
 import { rule as toleranceMarginal } from './tolerance-marginal.ts';
 import { rule as toleranceMissed } from './tolerance-missed.ts';
 import { rule as transmitterFull } from './transmitter-full.ts';
+import { rule as unusedDefinition } from './unused-definition.ts';
 import { rule as valueUnreadable } from './value-unreadable.ts';
 import { rule as wallCondenses } from './wall-condenses.ts';
 import { rule as yamlSyntax } from './yaml-syntax.ts';
@@ -96,6 +100,7 @@ export const RULES: readonly Rule[] = [
   heaterSupplyLow,
   insertionShort,
   insulationMissing,
+  kitConflict,
   loopLoadHigh,
   nearSaturationControl,
   outsideRange,
@@ -104,6 +109,7 @@ export const RULES: readonly Rule[] = [
   probesTooFar,
   quantityOutOfFormula,
   rangeReversed,
+  referenceUnknown,
   registerOverflow,
   registerOverlap,
   resolutionCoarse,
@@ -117,9 +123,11 @@ export const RULES: readonly Rule[] = [
   spanTooWide,
   stillAir,
   supplyOutOfRange,
+  tagDuplicate,
   toleranceMarginal,
   toleranceMissed,
   transmitterFull,
+  unusedDefinition,
   valueUnreadable,
   wallCondenses,
   yamlSyntax,

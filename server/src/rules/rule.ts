@@ -107,6 +107,8 @@ export interface KitReference {
   /** The URI that the name stands for. */
   readonly file: string;
   readonly state: 'loaded' | 'missing' | 'not-a-kit-name';
+  /** Where it is loaded. */
+  readonly kit?: KitModel;
   /** The kit files of the workspace, as this site would name them. */
   readonly others: readonly string[];
 }
