@@ -2,7 +2,7 @@
 import { CodeAction, CodeActionKind, type CodeActionParams, Range } from 'vscode-languageserver';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
-import type { TextRange } from '../base/text-range.ts';
+import { overlaps, type TextRange } from '../base/text-range.ts';
 import { acceptancesAt, type OfferedAcceptance } from '../features/acceptances.ts';
 import { fixesAt, safeEdits } from '../features/fixes.ts';
 import { refactoringsAt } from '../features/refactorings/refactorings.ts';
@@ -35,13 +35,16 @@ function wants({ context }: CodeActionParams, kind: string): boolean {
 function quickFixes(served: Served, analysis: Analysis, range: TextRange): readonly CodeAction[] {
   const { client, find } = served;
   const diagnosed = (finding: Finding) => diagnosticOf(finding, analysis.parsed, find, client.isOurs);
-  const accepted = acceptancesAt(analysis, range);
+  const findings = analysis.findings.filter((finding) => overlaps(finding.range, range));
+  const oneOfEachRule = new Map(findings.map((finding) => [finding.rule, finding])).values();
   return [
     ...fixesAt(analysis, range).map((offered) =>
       codeActionOf(offered, diagnosed(offered.finding), workspaceEditOf(offered.fix.edits, find)),
     ),
-    ...accepted.map((offered) => acceptance(served, analysis, offered, diagnosed(offered.finding))),
-    ...(client.isOurs ? accepted.map(({ finding }) => explanation(finding, diagnosed(finding))) : []),
+    ...acceptancesAt(analysis, range).map((offered) =>
+      acceptance(served, analysis, offered, diagnosed(offered.finding)),
+    ),
+    ...(client.isOurs ? [...oneOfEachRule].map((finding) => explanation(finding, diagnosed(finding))) : []),
   ];
 }
 
