@@ -2,26 +2,43 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
-const bundles = [
-  { in: 'client/src/extension.ts', out: 'client/dist/extension' },
-  { in: 'server/src/lsp/node.ts', out: 'server/dist/server' },
-  { in: 'server/src/cli/main.ts', out: 'server/dist/cli' },
-];
-
-const { metafile } = await build({
-  entryPoints: bundles,
+const common = {
   outdir: '.',
   bundle: true,
   minify: true,
-  platform: 'node',
   format: 'cjs',
+  metafile: true,
+  logLevel: 'warning',
+};
+
+const onNode = {
+  ...common,
+  entryPoints: [
+    { in: 'client/src/extension.ts', out: 'client/dist/extension' },
+    { in: 'server/src/lsp/node.ts', out: 'server/dist/server' },
+    { in: 'server/src/cli/main.ts', out: 'server/dist/cli' },
+  ],
+  platform: 'node',
   target: 'node20',
   mainFields: ['module', 'main'], // some libraries' `main` hides its imports from the bundler
   external: ['vscode', './server.js'], // given by the editor; started by the command line only where it is asked to serve
-  metafile: true,
-  logLevel: 'warning',
-});
-writeFileSync('client/dist/third-party-licences.txt', licencesOf(Object.keys(metafile.inputs)));
+};
+
+/** What runs in a browser, and the server of the extension, which runs there and on Node. */
+const anywhere = {
+  ...common,
+  entryPoints: [
+    { in: 'client/src/browser.ts', out: 'client/dist/browser' },
+    { in: 'server/src/lsp/hosted.ts', out: 'server/dist/hosted' },
+  ],
+  platform: 'browser',
+  target: 'es2022',
+  external: ['vscode'],
+};
+
+const built = await Promise.all([build(onNode), build(anywhere)]);
+const inputs = built.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+writeFileSync('client/dist/third-party-licences.txt', licencesOf(inputs));
 
 /** @param {string[]} files */
 function licencesOf(files) {

@@ -7,6 +7,9 @@ export const LANGUAGES: readonly string[] = ['dewright-site', 'dewright-kit', 'd
 /** Every file that the product reads, told apart by its name. */
 export const FILE_PATTERN = '**/*.{dewsite,dewkit,dewvisit}.yaml';
 
+/** The language server, in the folder of the extension. */
+export const SERVER_PROGRAM = 'server/dist/hosted.js';
+
 export function clientOptions(context: ExtensionContext): LanguageClientOptions {
   const watcher = workspace.createFileSystemWatcher(FILE_PATTERN);
   context.subscriptions.push(watcher);

@@ -1,25 +1,13 @@
 /** The extension where the editor has Node: starts the language server as a child process. */
-import { commands, type ExtensionContext } from 'vscode';
+import { type ExtensionContext, Uri } from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
-import { clientOptions } from './client-options.ts';
-import { answerFileRequests } from './files.ts';
-import { showRulePages } from './rule-pages.ts';
+import { clientOptions, SERVER_PROGRAM } from './client-options.ts';
+import { start } from './start.ts';
 
-let client: LanguageClient | undefined;
+export { stop as deactivate } from './start.ts';
 
-export async function activate(context: ExtensionContext): Promise<void> {
-  const server = { module: context.asAbsolutePath('server/dist/server.js'), transport: TransportKind.ipc };
-  const started = new LanguageClient('dewright', 'Dewright', server, clientOptions(context));
-  client = started;
-  context.subscriptions.push(
-    ...answerFileRequests(started),
-    ...showRulePages(started),
-    commands.registerCommand('dewright.restart', () => started.restart()),
-    commands.registerCommand('dewright.showOutput', () => started.outputChannel.show()),
-  );
-  await started.start();
-}
-
-export function deactivate(): Promise<void> | undefined {
-  return client?.stop();
+export function activate(context: ExtensionContext): void {
+  const module = Uri.joinPath(context.extensionUri, SERVER_PROGRAM).fsPath;
+  const server = { module, transport: TransportKind.ipc };
+  start(context, new LanguageClient('dewright', 'Dewright', server, clientOptions(context)));
 }

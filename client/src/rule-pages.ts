@@ -7,6 +7,7 @@ import {
   FileSystemError,
   type FileSystemProvider,
   FileType,
+  l10n,
   Uri,
   window,
   workspace,
@@ -29,7 +30,7 @@ export function showRulePages(client: BaseLanguageClient): Disposable[] {
 
 async function askForRule(client: BaseLanguageClient): Promise<string | undefined> {
   const names = await client.sendRequest<string[]>('dewright/explainNames');
-  return window.showQuickPick(names, { placeHolder: 'Rule to explain' });
+  return window.showQuickPick(names, { placeHolder: l10n.t('Rule to explain') });
 }
 
 /** A file system and no mere text provider, because the preview watches its file and is reopened with the window. */
@@ -41,7 +42,7 @@ function rulePages(client: BaseLanguageClient): FileSystemProvider {
     return new TextEncoder().encode(page.markdown);
   };
   const refuse = (): never => {
-    throw FileSystemError.NoPermissions('The pages of the rules cannot be changed.');
+    throw FileSystemError.NoPermissions(l10n.t('The pages of the rules cannot be changed.'));
   };
   return {
     readFile,

@@ -1,6 +1,6 @@
 /**
- * Makes everything that is generated: the schema checks and types of the model, the list of rules, the page of every
- * rule, and the rules' part of package.json.
+ * Makes everything that is generated: the schema checks and types of the model, the list of rules and the page of every
+ * rule.
  *
  *   node server/tools/generate.mjs           names the files that are stale, exit status 1 if there are any
  *   node server/tools/generate.mjs --write   writes them

@@ -8,6 +8,7 @@ export const IN_HOST_FACTS = [
   'a kit changed on disk refreshes the findings of the sites that use it',
   'the server finds the files of the workspace without what git ignores',
   'the server reads files of the workspace, and none outside it',
+  'a new site file holds the skeleton and is checked before it is saved',
   'after a restart of the server the findings are back',
 ] as const;
 
@@ -18,6 +19,17 @@ export interface InHostResult {
   /** Absent where the fact holds. */
   readonly failure?: string;
 }
+
+export interface InHostStart {
+  readonly inWebWorker: boolean;
+  /** Milliseconds that the extension took to become active. */
+  readonly activation: number;
+  /** Milliseconds from then until the first file that was opened had its findings; the server starts meanwhile. */
+  readonly firstFindings: number;
+}
+
+/** Marks the line that tells how the suite began. */
+export const START_MARK = 'IN-HOST-START ';
 
 /** Marks the lines of the console that carry a result. */
 export const RESULT_MARK = 'IN-HOST-RESULT ';

@@ -16,13 +16,21 @@ import {
   workspaceFile,
   write,
 } from './in-host-editor.ts';
-import { IN_HOST_FACTS, type InHostFact, type InHostResult, RESULT_MARK } from './in-host-facts.ts';
+import {
+  IN_HOST_FACTS,
+  type InHostFact,
+  type InHostResult,
+  type InHostStart,
+  RESULT_MARK,
+  START_MARK,
+} from './in-host-facts.ts';
 
 const SITE_FILE = 'fennmoor.dewsite.yaml';
 const KIT_FILE = 'kits/fennmoor.dewkit.yaml';
 
 /** The editor calls this and waits for it. */
 export async function run(): Promise<void> {
+  console.log(START_MARK + JSON.stringify(await start()));
   for (const fact of IN_HOST_FACTS) {
     const result: InHostResult = await checks[fact]().then(
       () => ({ fact }),
@@ -30,6 +38,22 @@ export async function run(): Promise<void> {
     );
     console.log(RESULT_MARK + JSON.stringify(result));
   }
+}
+
+/** No file of ours is open yet, so that this is what activates the extension. */
+async function start(): Promise<InHostStart> {
+  const before = performance.now();
+  await extension().activate();
+  const active = performance.now();
+  await findingOf(await open(SITE_FILE), 'air-temperature-missing');
+  const firstFindings = performance.now() - active;
+  return { inWebWorker: 'importScripts' in globalThis, activation: active - before, firstFindings };
+}
+
+function extension(): vscode.Extension<unknown> {
+  const found = vscode.extensions.getExtension('dewright.dewright');
+  if (found === undefined) throw new Error('the extension is not there');
+  return found;
 }
 
 const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
@@ -99,8 +123,21 @@ const checks: Readonly<Record<InHostFact, () => Promise<void>>> = {
     matches((await readFile(`${here}/kits/fennmoor.dewkit.yaml`)) ?? '', /hp-heated/);
     equal(await readFile(`${here}/kits/missing.dewkit.yaml`), null);
     equal(await readFile(`${here}/kits`), null);
-    equal(await readFile(vscode.Uri.file(process.execPath).toString()), null);
+    const outside = vscode.Uri.joinPath(extension().extensionUri, 'package.json');
+    equal(await exists(outside), true);
+    equal(await readFile(outside.toString()), null);
     equal(await readFile(`${here}/../${'../'.repeat(20)}etc/passwd`), null);
+  },
+
+  async 'a new site file holds the skeleton and is checked before it is saved'() {
+    await vscode.commands.executeCommand('dewright.newSite');
+    const site = vscode.window.activeTextEditor?.document;
+    if (site === undefined) throw new Error('no file was opened');
+    equal(site.uri.scheme, 'untitled');
+    equal(site.fileName.endsWith('/new-site.dewsite.yaml'), true);
+    matches(site.getText(), /^dewright: 1\nsite:/);
+    await findingOf(site, 'check-plan-missing');
+    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   },
 
   async 'after a restart of the server the findings are back'() {

@@ -6,7 +6,7 @@ import type { Browser } from 'playwright-core';
 import { describe, inject } from 'vitest';
 import { startBrowser } from './browser.ts';
 import { FAULTY_WORKSPACE } from './paths.ts';
-import { startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
+import { type ServerOptions, startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
 
 export interface RunningEditor {
   readonly browser: Browser;
@@ -21,7 +21,7 @@ export interface RunningEditor {
 /** Without a browser or a workbench these tests are skipped; under CI they fail with the sentence that says why. */
 export const describeInEditor = describe.skipIf(!inject('editor').ok && process.env.CI === undefined);
 
-export async function startEditor(options: { readonly restricted?: boolean } = {}): Promise<RunningEditor> {
+export async function startEditor(options: Omit<ServerOptions, 'vsix'> = {}): Promise<RunningEditor> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
   const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));

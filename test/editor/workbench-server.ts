@@ -20,6 +20,8 @@ export interface ServerOptions {
   readonly vsix?: string;
   /** True has the editor distrust the folder, and so run only extensions that declare that they can bear it. */
   readonly restricted?: boolean;
+  /** True has the extension run as it would in an editor that is a web page alone: in a web worker of the browser. */
+  readonly inBrowser?: boolean;
 }
 
 const START_TIMEOUT = 30_000;
@@ -45,13 +47,18 @@ const QUIET_SETTINGS = {
   'workbench.tips.enabled': false,
 };
 
+const IN_BROWSER = { 'remote.extensionKind': { 'dewright.dewright': ['web'] } };
+
 export async function startWorkbenchServer(
   workbench: Workbench,
   options: ServerOptions = {},
 ): Promise<WorkbenchServer> {
   const data = mkdtempSync(join(tmpdir(), 'dewright-workbench-'));
   mkdirSync(join(data, 'user/User'), { recursive: true });
-  writeFileSync(join(data, 'user/User/settings.json'), JSON.stringify(QUIET_SETTINGS));
+  writeFileSync(
+    join(data, 'user/User/settings.json'),
+    JSON.stringify({ ...QUIET_SETTINGS, ...(options.inBrowser ? IN_BROWSER : {}) }),
+  );
 
   const env = environment(data);
   const common = [

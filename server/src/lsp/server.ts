@@ -13,6 +13,7 @@ import { serveActions } from './action-requests.ts';
 import { type Client, capabilitiesFor, clientOf, SHOW_PLACE } from './client.ts';
 import { serveCompletion } from './completion-requests.ts';
 import { serveDiagnostics } from './diagnostic-requests.ts';
+import { serveExtension } from './extension-requests.ts';
 import { accessThroughClient, type FileAccess } from './file-access.ts';
 import { serveHints } from './hint-requests.ts';
 import { Library } from './library.ts';
@@ -77,6 +78,7 @@ function serve(connection: Connection, client: Client, library: Library): void {
 
   serveActions(served);
   serveCompletion(served);
+  serveExtension(served);
   serveHints(served, settings);
   serveNavigation(served);
   serveStructure(served);

@@ -1,0 +1,29 @@
+/** Starts the language client, and what the extension adds to it, in whichever way the editor runs the server. */
+import { commands, type ExtensionContext } from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+import { showFileStatus } from './file-status.ts';
+import { answerFileRequests } from './files.ts';
+import { offerNewSite } from './new-site.ts';
+import { showRulePages } from './rule-pages.ts';
+
+let running: BaseLanguageClient | undefined;
+
+export function start(context: ExtensionContext, client: BaseLanguageClient): void {
+  running = client;
+  context.subscriptions.push(
+    ...answerFileRequests(client),
+    ...showRulePages(client),
+    ...showFileStatus(client),
+    ...offerNewSite(client),
+    commands.registerCommand('dewright.restart', async () => {
+      await client.stop();
+      await client.start();
+    }),
+    commands.registerCommand('dewright.showOutput', () => client.outputChannel.show()),
+  );
+  void client.start(); // the editor need not wait: requests wait by themselves
+}
+
+export function stop(): Promise<void> | undefined {
+  return running?.stop();
+}
