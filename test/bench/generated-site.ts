@@ -45,7 +45,7 @@ function space(index: number): string {
     phases:
       warm-up: {temperature: 12 .. 55 degC, dew-point-depression: 1 .. 6 K, speed: 1.5 .. 4 m/s, ramp: 0.5 K/min}
       drying: {temperature: 55 .. 78 degC, humidity: 35 .. 88 %RH, speed: 2 .. 4 m/s}
-      conditioning: {temperature: 75 .. 80 degC, humidity: 90 .. 98 %RH, speed: 1.5 .. 3 m/s}
+      conditioning: {temperature: 75 .. 80 degC, humidity: 80 .. 90 %RH, speed: 1.5 .. 3 m/s}
     gradient: 0.8 K/m
     exposure: [wash-down]`;
 }
@@ -92,6 +92,6 @@ function point(index: number, spaceIndex: number): string {
         load: 250 ohm
         on-fault: 21 mA
     alarms:
-      too-wet: {quantity: dew-point, above: 78 degC, clear: 76 degC, delay: 60 s}
+      too-wet: {quantity: dew-point, above: 76 degC, clear: 74 degC, delay: 60 s}
     checks: {interval: 12 months, method: reference-instrument, last: 2026-09-14}`;
 }

@@ -1,4 +1,5 @@
 /** The registers of a site: which signal occupies which numbers of which device. */
+import { remembered } from '../base/remembered.ts';
 import type { Located } from '../model/located.ts';
 import type { PointEvaluation } from './point.ts';
 import { registersOf } from './signal-proposals.ts';
@@ -17,12 +18,53 @@ export interface OccupiedRegisters {
   readonly count: number;
 }
 
+/** Which signals occupy which numbers, by device. */
+export class RegisterMap {
+  readonly registers: readonly OccupiedRegisters[];
+  readonly #occupants = new Map<string, OccupiedRegisters[]>();
+
+  /** @param points in the order of the file: of two signals that share a number the first was there before */
+  constructor(points: readonly PointEvaluation[]) {
+    this.registers = points.flatMap(registersOfPoint);
+    for (const registers of this.registers) {
+      for (const place of placesOf(registers, registers.address.value)) {
+        const others = this.#occupants.get(place);
+        if (others === undefined) this.#occupants.set(place, [registers]);
+        else others.push(registers);
+      }
+    }
+  }
+
+  /** The signal that was there before, where one was. */
+  earlier(registers: OccupiedRegisters): OccupiedRegisters | undefined {
+    for (const place of placesOf(registers, registers.address.value)) {
+      const first = this.#occupants.get(place)?.[0];
+      if (first !== undefined && first !== registers) return first;
+    }
+    return undefined;
+  }
+
+  /** The lowest number from the present one on at which a signal's registers are free of others. */
+  nextFreeAddress(registers: OccupiedRegisters): number {
+    const isTaken = (place: string): boolean =>
+      this.#occupants.get(place)?.some((occupant) => occupant !== registers) === true;
+    let address = registers.address.value;
+    while (placesOf(registers, address).some(isTaken)) address++;
+    return address;
+  }
+}
+
+/** The numbers that registers occupy from an address on, each with its device. */
+function placesOf({ device, count }: OccupiedRegisters, address: number): readonly string[] {
+  return Array.from({ length: count }, (_, index) => `${device}/${address + index}`);
+}
+
 /**
- * The registers of every point, in the order of the file. A device that neither a signal nor the site names is taken to
- * be the point's own, or that of the transmitter that points share.
+ * The registers of a point. A device that neither a signal nor the site names is taken to be the point's own, or that
+ * of the transmitter that points share.
  */
-export function occupiedRegisters(points: readonly PointEvaluation[]): readonly OccupiedRegisters[] {
-  return points.flatMap(({ tag, point, signals, settings }) => {
+const registersOfPoint = remembered(
+  ({ tag, point, signals, settings }: PointEvaluation): readonly OccupiedRegisters[] => {
     const serial = point.transmitter?.value.serial?.value;
     return signals.flatMap((use): OccupiedRegisters[] => {
       if (use.kind !== 'register' || use.signal.address === undefined) return [];
@@ -40,22 +82,5 @@ export function occupiedRegisters(points: readonly PointEvaluation[]): readonly 
         },
       ];
     });
-  });
-}
-
-export function overlaps(one: OccupiedRegisters, other: OccupiedRegisters): boolean {
-  const [start, otherStart] = [one.address.value, other.address.value];
-  return one.device === other.device && start < otherStart + other.count && otherStart < start + one.count;
-}
-
-/** The lowest number from the present one on at which a signal's registers are free among the others of its device. */
-export function nextFreeAddress(registers: OccupiedRegisters, all: readonly OccupiedRegisters[]): number {
-  let address = registers.address.value;
-  const isTaken = (): boolean =>
-    all.some(
-      (other) =>
-        other !== registers && overlaps({ ...registers, address: { ...registers.address, value: address } }, other),
-    );
-  while (isTaken()) address++;
-  return address;
-}
+  },
+);

@@ -21,12 +21,12 @@ export const rule: Rule = {
   fixes: ['safe', 'choice'],
   check: {
     site: ({ spaces, points }) =>
-      spaces.flatMap((space) =>
-        missing(
-          space,
-          points.filter((point) => point.space === space && !point.entry.broken),
-        ),
-      ),
+      spaces
+        .filter(({ facts }) => facts.has('pressure-from-altitude'))
+        .flatMap((space) => {
+          const measured = points.filter((point) => point.space === space && !point.entry.broken);
+          return missing(space, measured);
+        }),
   },
 };
 

@@ -1,7 +1,14 @@
 import { nearestWord } from '../base/nearest.ts';
 import type { FindingDraft, FixDraft, KitReference, Rule, SiteView } from './rule.ts';
 import { changeTo, defineModel, defineSpace, nameKitThatHas } from './support/reference-fixes.ts';
-import { hasModel, MODEL_KINDS, type ModelKind, type Reference, referencesOf } from './support/references.ts';
+import {
+  hasModel,
+  knownNames,
+  MODEL_KINDS,
+  type ModelKind,
+  type Reference,
+  referencesOf,
+} from './support/references.ts';
 
 export const rule: Rule = {
   name: 'reference-unknown',
@@ -42,12 +49,13 @@ const KIND_WORDS: Readonly<Record<ModelKind, string>> = {
 };
 
 function notThere(reference: Reference, view: SiteView): readonly FindingDraft[] {
-  const { to, named, known, subject } = reference;
-  if (known === undefined || known.includes(named.value)) return [];
+  const { to, named, subject } = reference;
+  const known = knownNames(view)[to];
+  if (known === undefined || known.has(named.value)) return [];
   const near = nearestWord(named.value, known)?.word;
   return [
     {
-      message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
+      message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, [...known], view) : nearestIs(near)}`,
       origin: named.origin,
       ...(subject === undefined ? {} : { subject }),
       fixes: [...changeTo(near, named), ...definitions(reference, view)],

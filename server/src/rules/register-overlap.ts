@@ -1,4 +1,4 @@
-import { nextFreeAddress, type OccupiedRegisters, occupiedRegisters, overlaps } from '../evaluate/registers.ts';
+import { type OccupiedRegisters, RegisterMap } from '../evaluate/registers.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, Rule, SiteView } from './rule.ts';
 
@@ -18,11 +18,11 @@ export const rule: Rule = {
 };
 
 function overlapping({ points }: SiteView): readonly FindingDraft[] {
-  const registers = occupiedRegisters(points.filter(({ entry }) => !entry.broken));
-  return registers.flatMap((second, index): FindingDraft[] => {
-    const first = registers.slice(0, index).find((earlier) => overlaps(earlier, second));
+  const map = new RegisterMap(points.filter(({ entry }) => !entry.broken));
+  return map.registers.flatMap((second): FindingDraft[] => {
+    const first = map.earlier(second);
     if (first === undefined) return [];
-    const free = nextFreeAddress(second, registers);
+    const free = map.nextFreeAddress(second);
     const whose = first.tag === second.tag ? first.use.name : `${first.use.name} of ${first.tag}`;
     return [
       {

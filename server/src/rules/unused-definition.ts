@@ -2,7 +2,7 @@ import type { Entry } from '../model/read-file.ts';
 import { removePair } from '../syntax/edit.ts';
 import { removeItem } from '../syntax/edit-list.ts';
 import type { FindingDraft, FixDraft, KitView, Rule, SiteView } from './rule.ts';
-import { hasModel, isModelKind, MODEL_KINDS, referencesOf } from './support/references.ts';
+import { hasModel, isModelKind, knownNames, MODEL_KINDS, referencesOf } from './support/references.ts';
 
 export const rule: Rule = {
   name: 'unused-definition',
@@ -36,10 +36,10 @@ function unusedSpaces({ model, points }: SiteView): readonly FindingDraft[] {
 
 function unusedKits(view: SiteView): readonly FindingDraft[] {
   const { kits, model, catalogue } = view;
-  const models = referencesOf(view).flatMap(({ to, named, known }) =>
-    isModelKind(to) ? { kind: to, id: named.value, known } : [],
-  );
-  if (!catalogue.complete || models.some(({ id, known }) => known?.includes(id) !== true)) return [];
+  if (!catalogue.complete) return [];
+  const models = referencesOf(view).flatMap(({ to, named }) => (isModelKind(to) ? { kind: to, id: named.value } : []));
+  const known = knownNames(view);
+  if (models.some(({ kind, id }) => known[kind]?.has(id) !== true)) return [];
   const list = model.header?.value.kits;
   return kits.flatMap(({ kit, named }) => {
     if (list === undefined || kit === undefined || models.some(({ kind, id }) => hasModel(kit, kind, id))) return [];

@@ -1,5 +1,6 @@
 /** Every name in a site file that stands for something defined elsewhere, with what there is to name. */
-import type { ModelCatalogue, Models } from '../../evaluate/models.ts';
+import { remembered } from '../../base/remembered.ts';
+import type { ModelCatalogue } from '../../evaluate/models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
 import type { KitModel } from '../../model/file-models.ts';
@@ -12,11 +13,12 @@ export type ModelKind = 'humidityProbes' | 'temperatureProbes' | 'transmitters' 
 export interface Reference {
   readonly to: 'space' | 'point' | 'salt' | ModelKind;
   readonly named: Located<string>;
-  /** What may be named; undefined where not all of it is known, so that nothing can be said. */
-  readonly known: readonly string[] | undefined;
   /** The tag of the point that names it; absent for the site itself. */
   readonly subject?: string;
 }
+
+/** What may be named of each kind; undefined where not all of it is known, so that nothing can be said. */
+export type KnownNames = Readonly<Record<Reference['to'], ReadonlySet<string> | undefined>>;
 
 /** The words that a source of air temperature may be besides a tag. */
 const SOURCE_WORDS = ['air-temperature-probe', 'humidity-probe'];
@@ -27,37 +29,44 @@ export function isModelKind(to: Reference['to']): to is ModelKind {
   return MODEL_KINDS.some((kind) => kind === to);
 }
 
-export function referencesOf(view: SiteView): readonly Reference[] {
-  const receiver = view.settings.header?.defaults?.value.receiver;
-  return [
-    ...(receiver === undefined ? [] : [modelReference('receivers', receiver, view.catalogue)]),
-    ...view.points.filter(({ entry }) => !entry.broken).flatMap((point) => referencesOfPoint(point, view)),
-  ];
+export function referencesOf({ settings, points }: SiteView): readonly Reference[] {
+  const receiver = settings.header?.defaults?.value.receiver;
+  const ofSite: readonly Reference[] = receiver === undefined ? [] : [{ to: 'receivers', named: receiver }];
+  return [...ofSite, ...points.flatMap((point) => (point.entry.broken ? [] : referencesOfPoint(point)))];
 }
+
+export const knownNames = remembered(({ model, catalogue }: SiteView): KnownNames => {
+  const models = (kind: ModelKind) => (catalogue.complete ? new Set(catalogue[kind].keys()) : undefined);
+  return {
+    space: model.brokenKeys.has('spaces') ? undefined : new Set(model.spaces.keys()),
+    point: model.brokenKeys.has('points') ? undefined : new Set([...SOURCE_WORDS, ...model.points.keys()]),
+    salt: new Set(SALT_NAMES),
+    humidityProbes: models('humidityProbes'),
+    temperatureProbes: models('temperatureProbes'),
+    transmitters: models('transmitters'),
+    receivers: models('receivers'),
+  };
+});
 
 /** Whether a kit has a model of this kind and id. */
 export function hasModel(kit: KitModel | ModelCatalogue, kind: ModelKind, id: string): boolean {
   return kit[kind].has(id);
 }
 
-function referencesOfPoint({ tag, point }: PointEvaluation, view: SiteView): readonly Reference[] {
-  const { model, catalogue } = view;
-  const spaces = model.brokenKeys.has('spaces') ? undefined : [...model.spaces.keys()];
-  const tags = model.brokenKeys.has('points') ? undefined : [...SOURCE_WORDS, ...model.points.keys()];
+const referencesOfPoint = remembered(({ tag, point }: PointEvaluation): readonly Reference[] => {
+  const to = (kind: Reference['to'], named: Located<string> | undefined): readonly Reference[] =>
+    named === undefined ? [] : [{ to: kind, named, subject: tag }];
   const signals = [...(point.signals?.value.values() ?? [])];
-  const found: readonly (Reference | undefined)[] = [
-    point.space && { to: 'space', named: point.space, known: spaces },
-    ofModel('humidityProbes', point.humidityProbe?.value.model, catalogue),
-    ofModel('temperatureProbes', point.airTemperatureProbe?.value.model, catalogue),
-    ofModel('transmitters', point.transmitter?.value.model, catalogue),
-    ...signals.map(({ value }) =>
-      value.kind === 'register' ? undefined : ofModel('receivers', value.receiver, catalogue),
-    ),
-    ...otherPoints(point.reports?.value).map((named): Reference => ({ to: 'point', named, known: tags })),
-    ...(point.checks?.value.salts?.value ?? []).map((named): Reference => ({ to: 'salt', named, known: SALT_NAMES })),
+  return [
+    ...to('space', point.space),
+    ...to('humidityProbes', point.humidityProbe?.value.model),
+    ...to('temperatureProbes', point.airTemperatureProbe?.value.model),
+    ...to('transmitters', point.transmitter?.value.model),
+    ...signals.flatMap(({ value }) => (value.kind === 'register' ? [] : to('receivers', value.receiver))),
+    ...otherPoints(point.reports?.value).flatMap((named) => to('point', named)),
+    ...(point.checks?.value.salts?.value ?? []).flatMap((named) => to('salt', named)),
   ];
-  return found.flatMap((reference) => (reference === undefined ? [] : { ...reference, subject: tag }));
-}
+});
 
 function otherPoints(reports: PointReports | undefined): readonly Located<string>[] {
   return [...(reports?.values() ?? [])].flatMap(({ value: { airTemperature } }) =>
@@ -66,16 +75,3 @@ function otherPoints(reports: PointReports | undefined): readonly Located<string
 }
 
 type PointReports = NonNullable<PointEvaluation['point']['reports']>['value'];
-
-function ofModel(
-  kind: ModelKind,
-  named: Located<string> | undefined,
-  catalogue: ModelCatalogue,
-): Reference | undefined {
-  return named === undefined ? undefined : modelReference(kind, named, catalogue);
-}
-
-function modelReference(kind: ModelKind, named: Located<string>, catalogue: ModelCatalogue): Reference {
-  const models: Models<unknown> = catalogue[kind];
-  return { to: kind, named, known: catalogue.complete ? [...models.keys()] : undefined };
-}
