@@ -12,6 +12,8 @@ export interface Acceptance {
   readonly text: string;
   /** The line whose findings it accepts. */
   readonly line: number;
+  /** The point or space that this line belongs to; absent where that is none. */
+  readonly subject?: string;
 }
 
 const FORM = /^#\s*accept\s+([a-z0-9-]+)\s*(.*?)\s*$/;
@@ -21,10 +23,25 @@ export function acceptancesOf(file: ParsedFile): readonly Acceptance[] {
     part.acceptanceComments.flatMap(({ start, end, text, alone }) => {
       const accepts = readAcceptance(text);
       if (accepts === undefined) return [];
-      const line = file.lines.positionAt(offset + start).line + (alone ? 1 : 0);
-      return { ...accepts, origin: { part, start, end }, text, line };
+      const { line } = file.lines.positionAt(offset + start);
+      const accepted = alone ? firstLineBelow(line, file) : line;
+      const subject = entryAt(accepted, file);
+      const place = { origin: { part, start, end }, text, line: accepted };
+      return { ...accepts, ...place, ...(subject === undefined ? {} : { subject }) };
     }),
   );
+}
+
+/** Several acceptances may stand above one line, and other comments among them. */
+function firstLineBelow(comment: number, { text, lines }: ParsedFile): number {
+  let line = comment + 1;
+  while (line < lines.lineCount && /^[ \t]*#/.test(text.slice(lines.offsetAt({ line, character: 0 })))) line++;
+  return line;
+}
+
+function entryAt(line: number, { lines, tree }: ParsedFile): string | undefined {
+  const offset = lines.offsetAt({ line, character: 0 });
+  return tree.parts.findLast((placed) => placed.offset <= offset)?.part.path[1];
 }
 
 /** Without its colon it was still meant to accept where it names a rule; other words are a comment like any other. */

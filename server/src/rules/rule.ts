@@ -139,6 +139,8 @@ export interface IdleAcceptance {
   readonly origin: Origin;
   /** The comment as it was typed. */
   readonly text: string;
+  /** The point or space whose line it is on or above; absent where that is none. */
+  readonly subject?: string;
   readonly rule: string;
   /** Empty where none is given. */
   readonly reason: string;
