@@ -76,7 +76,7 @@ function accuracySource(
     kind: 'sensor-accuracy',
     enters: 'sensor-humidity',
     statedAt: (sensed) => rowAt(rows, sensed),
-    inputsAt: (sensed) => [{ label: `accuracy of ${id}`, text: rowAt(rows, sensed)?.text ?? 'none', file, origin }],
+    inputsAt: (sensed) => [{ label: `accuracy of ${id}`, text: wordsOfRow(rowAt(rows, sensed)), file, origin }],
   };
 }
 
@@ -84,7 +84,6 @@ interface UsableRow {
   readonly row: AccuracyRow;
   readonly halfWidth: number;
   readonly statedAs: StatedAs;
-  readonly text: string;
 }
 
 /** A row that holds for something unreadable is left out: it must not hold for all. */
@@ -95,11 +94,17 @@ function usableRow(located: Located<AccuracyRow>, coverageOfSite: number): reado
   const figure = row.relativeHumidity?.value.value;
   const coverage = row.coverage?.value ?? coverageOfSite;
   if (figure === undefined || (typeof coverage === 'number' && coverage <= 0)) return [];
-  const isFactor = typeof coverage === 'number';
+  const statedAs = typeof coverage === 'number' ? { coverageFactor: coverage } : 'rectangular';
+  return [{ row, halfWidth: figure, statedAs }];
+}
+
+function wordsOfRow(usable: UsableRow | undefined): string {
+  if (usable === undefined) return 'none';
+  const { row, halfWidth, statedAs } = usable;
   const range = row.when?.value;
   const where = range === undefined ? '' : ` at ${showRange(range.low, range.high, 'relative-humidity')}`;
-  const text = `± ${showQuantity(figure, 'relative-humidity')}${where} (${isFactor ? `k = ${coverage}` : 'limits'})`;
-  return [{ row, halfWidth: figure, statedAs: isFactor ? { coverageFactor: coverage } : 'rectangular', text }];
+  const meaning = typeof statedAs === 'object' ? `k = ${statedAs.coverageFactor}` : 'limits';
+  return `± ${showQuantity(halfWidth, 'relative-humidity')}${where} (${meaning})`;
 }
 
 /** Of the rows that hold for what the sensor sees, the one with the smallest figure. */
