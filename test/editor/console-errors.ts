@@ -2,7 +2,8 @@
 import type { Page } from 'playwright-core';
 
 /** What this workbench always says where it has no gallery, no update service and no closed-source module. */
-const HARMLESS = /vsda|favicon|update\/check|serviceWorker|fetching the script/i;
+const HARMLESS =
+  /vsda|favicon|templates\.png|update\/check|serviceWorker|fetching the script|extensionquery|TranslationsUri/i;
 
 /** A list that grows as errors come. */
 export function watchConsoleErrors(page: Page): readonly string[] {

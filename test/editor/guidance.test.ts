@@ -1,0 +1,98 @@
+import { statSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
+import { watchConsoleErrors } from './console-errors.ts';
+import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { openWorkbench, runCommand } from './workbench-page.ts';
+
+const SITE_FILE = 'fennmoor.dewsite.yaml';
+const LARGEST_PACKAGE = 500_000;
+
+describeInEditor('what guides a user', () => {
+  let editor: RunningEditor;
+  let page: Page;
+  let errors: readonly string[];
+
+  beforeAll(async () => {
+    editor = await startEditor();
+  });
+  afterAll(() => editor?.end());
+  beforeEach(async () => {
+    page = await editor.browser.newPage();
+    errors = watchConsoleErrors(page);
+  });
+  afterEach(async () => {
+    const found = [...errors]; // leaving makes an error of its own
+    await page?.close();
+    expect(found).toEqual([]);
+  });
+
+  it('the language status counts points and findings, and leads to the Problems panel', async () => {
+    await openSite();
+    await page.locator('#status\\.languageStatus').hover();
+    const status = page.locator('.hover-language-status', { hasText: 'Points' });
+    await status.filter({ hasText: /Points: 2, findings: [1-9]/ }).waitFor();
+    await status.locator('a', { hasText: 'Show Problems' }).click();
+    await page.locator('.markers-panel .marker-message').first().waitFor();
+  });
+
+  it('the walkthrough shows its steps and their pages', async () => {
+    await openSite();
+    await openWalkthrough('From a New Site File');
+    const titles = page.locator('.gettingStartedContainer .step-title');
+    await expect
+      .poll(() => titles.allTextContents())
+      .toEqual([
+        'Start a site file',
+        'Describe the equipment',
+        'Read the computed numbers',
+        'Mend the findings',
+        'Arrive at a clean point',
+      ]);
+    await expect.poll(textsOfFrames, { timeout: 20_000 }).toContain('says which spaces there are');
+  });
+
+  it('in a German editor commands, questions and the walkthrough are German', async () => {
+    await speakGerman();
+    await openSite();
+    await openWalkthrough('Von einer neuen Anlagendatei');
+    await expect.poll(textsOfFrames, { timeout: 20_000 }).toContain('sagt, welche Räume es gibt');
+    await runCommand(page, 'Dewright: Diese Regel erklären');
+    await page.locator('.quick-input-widget input[placeholder="Regel, die erklärt werden soll"]').waitFor();
+  });
+
+  it('the packed extension is smaller than half a megabyte', () => {
+    const packed = inject('editor');
+    expect(packed.ok && statSync(packed.value.vsix).size).toBeLessThan(LARGEST_PACKAGE);
+  });
+
+  /** Opens the site and waits until the extension is at work. */
+  async function openSite(): Promise<void> {
+    await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
+    await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
+  }
+
+  async function openWalkthrough(title: string): Promise<void> {
+    await runCommand(page, 'Welcome: Open Walkthrough...');
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).click();
+  }
+
+  async function textsOfFrames(): Promise<string> {
+    const texts = page.frames().map((frame) =>
+      frame
+        .locator('body')
+        .textContent({ timeout: 1_000 })
+        .catch(() => ''),
+    );
+    return (await Promise.all(texts)).join('\n');
+  }
+
+  /** As a language pack would: the workbench then asks extensions for their German texts. */
+  async function speakGerman(): Promise<void> {
+    await page.route('**/out/nls.messages.js', async (route) => {
+      const response = await route.fetch();
+      const body = `${await response.text()}\n;globalThis._VSCODE_NLS_LANGUAGE = 'de';`;
+      await route.fulfill({ response, body });
+    });
+  }
+});
