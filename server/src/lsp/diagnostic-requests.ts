@@ -27,8 +27,9 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     if (analysis === undefined || version === undefined) return;
     await connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(analysis) });
   };
-  const pushAll = afterPause(LAST_CHANGE_FIRST, () => {
-    for (const { uri } of documents.all()) void push(uri);
+  const tell = afterPause(LAST_CHANGE_FIRST, () => {
+    if (!client.pullsDiagnostics) for (const { uri } of documents.all()) void push(uri);
+    else if (client.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
   });
   const refreshHints = afterPause(HINTS_CAN_WAIT, () => {
     if (client.refreshesHints) void connection.languages.inlayHint.refresh();
@@ -36,8 +37,7 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
   });
   const refresh = (): void => {
     refreshHints.start();
-    if (!client.pullsDiagnostics) pushAll.start();
-    else if (client.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+    tell.start();
   };
   connection.languages.diagnostics.on(async ({ textDocument }) => {
     const analysis = await analysisOf(textDocument.uri);
@@ -45,7 +45,7 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
   });
   connection.onShutdown(() => {
     refreshHints.stop();
-    pushAll.stop();
+    tell.stop();
   });
   return {
     refresh,
