@@ -7,6 +7,7 @@ import type { Origin } from '../syntax/nodes.ts';
 import { formulaLeftByQuantity } from './corner.ts';
 import { phaseEnvelopes } from './envelope.ts';
 import type { Fact } from './fact.ts';
+import { overPressureFacts } from './over-pressure.ts';
 import { evaluatePhase, type PhaseEvaluation } from './phase.ts';
 import { derivationOf, quantityValue } from './quantity-value.ts';
 import type { ReportPressures } from './report-pressures.ts';
@@ -45,6 +46,7 @@ export function evaluateSpace(
   const facts = [
     ...phases.flatMap(phaseFacts),
     ...pressureFacts(pressure, settings),
+    ...overPressureFacts(pressure, settings),
     ...(complete ? wallFacts({ located, settings, phases }) : []),
   ];
   return {

@@ -25,6 +25,7 @@ import { rule as envelopeImpossible } from './envelope-impossible.ts';
 import { rule as envelopeSaturates } from './envelope-saturates.ts';
 import { rule as exposureNotWithstood } from './exposure-not-withstood.ts';
 import { rule as faultLevelUnclear } from './fault-level-unclear.ts';
+import { rule as hazardCaution } from './hazard-caution.ts';
 import { rule as headTooHot } from './head-too-hot.ts';
 import { rule as heaterAbsent } from './heater-absent.ts';
 import { rule as heaterNeedless } from './heater-needless.ts';
@@ -95,6 +96,7 @@ export const RULES: readonly Rule[] = [
   envelopeSaturates,
   exposureNotWithstood,
   faultLevelUnclear,
+  hazardCaution,
   headTooHot,
   heaterAbsent,
   heaterNeedless,

@@ -1,0 +1,29 @@
+/** How far the pressure of a space may stand above that of the air outside. */
+import { STANDARD_ATMOSPHERE } from '../physics/standard-atmosphere.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import type { Fact } from './fact.ts';
+import type { SiteSettings } from './site-settings.ts';
+import type { SpacePressure } from './space-pressure.ts';
+
+/** None where the space gives no pressure. */
+export function overPressureFacts({ source, high, input }: SpacePressure, settings: SiteSettings): readonly Fact[] {
+  if (source !== 'given') return [];
+  const { airPressure } = settings;
+  const outside = {
+    label: 'air outside',
+    text: `${showQuantity(airPressure.value, 'pressure')} (altitude, ISO 2533)`,
+    ...(airPressure.origin === undefined ? {} : { origin: airPressure.origin }),
+  };
+  return [
+    {
+      id: 'over-pressure',
+      title: 'highest pressure above the air outside',
+      dimension: 'pressure',
+      value: high - airPressure.value,
+      relation: 'p − p(outside)',
+      inputs: [input, outside],
+      formulas: [STANDARD_ATMOSPHERE],
+      notes: [],
+    },
+  ];
+}
