@@ -23,7 +23,7 @@ const connection = createConnection(new BrowserMessageReader(channel), new Brows
 connection.onExit(() => channel.close());
 startServer(connection, () => NO_OTHER_ACCESS);
 
-/** The channel of a child process holds it alive: it ends when the editor ends, even without a word. */
+/** Without its channel the process has nobody to serve: it ends with the editor, even if that ends without a word. */
 function channelToParent(): Channel {
   const channel: Channel = {
     onmessage: null,
@@ -31,6 +31,7 @@ function channelToParent(): Channel {
     addEventListener: (type, listener) => process.on(type, listener),
     close: () => process.disconnect(),
   };
+  process.on('disconnect', () => process.exit());
   process.on('message', (data) => channel.onmessage?.({ data }));
   return channel;
 }
