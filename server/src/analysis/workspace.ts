@@ -2,14 +2,13 @@
  * The one mutable place: the texts of all known files. Everything else is computed from one moment of it, on demand,
  * and kept while nothing it depends on changes.
  */
-import { remembered } from '../base/remembered.ts';
-import { type SiteModel, siteModelOf } from '../model/file-models.ts';
+import { siteModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
+import type { TagPlace } from '../rules/rule.ts';
 import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
-import { resolveFile } from './file-location.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
-import { TagIndex } from './tag-index.ts';
 import { systemDay } from './today.ts';
+import { kitsNamedBy, type ModelUse, WorkspaceIndex } from './workspace-index.ts';
 
 interface Source {
   readonly kind: FileKind;
@@ -21,25 +20,33 @@ interface Source {
   analysedAt: number;
 }
 
-/** A model that a site uses, with the URI of a kit that the site names. */
-export type ModelUse = readonly [kit: string, model: string];
-
 export interface WorkspaceOptions {
   /** The present day, `YYYY-MM-DD`. It is asked before every analysis, so that a new day needs no restart. */
   readonly today?: () => string;
+  /** How many characters of files are kept parsed; what was used longest ago is parsed anew when it is asked for. */
+  readonly mostParsed?: number;
 }
+
+/** About 100 sites of 2,000 lines; a parsed file takes some 20 bytes of memory for a character. */
+const MOST_PARSED = 8_000_000;
 
 export class Workspace {
   readonly #today: () => string;
   #day = '';
   readonly #sources = new Map<string, Source>();
-  readonly #tags = new TagIndex();
+  readonly #index = new WorkspaceIndex((file) => this.parsed(file));
+  readonly #mostParsed: number;
+  /** The files that are kept parsed, with their lengths, the one used longest ago first. */
+  readonly #kept = new Map<string, number>();
+  #keptLength = 0;
+  #analysing = false;
   #moment = 0;
   /** Which sites use which models, by kit; undefined while not every site is known. */
   #usesElsewhere: readonly ModelUse[] | undefined;
 
-  constructor({ today = systemDay }: WorkspaceOptions = {}) {
+  constructor({ today = systemDay, mostParsed = MOST_PARSED }: WorkspaceOptions = {}) {
     this.#today = today;
+    this.#mostParsed = mostParsed;
   }
 
   /** Sets or replaces the text of a file. A file whose name is none of ours is left out. */
@@ -51,13 +58,14 @@ export class Workspace {
     if (known === undefined)
       this.#sources.set(file, { kind, text, parsed: undefined, analysis: undefined, analysedAt: 0 });
     else known.text = text;
-    this.#tags.changed(file);
+    this.#index.changed(file);
   }
 
   remove(file: string): void {
     if (!this.#sources.delete(file)) return;
+    this.#forget(file);
     this.#moment++;
-    this.#tags.changed(file);
+    this.#index.changed(file);
   }
 
   /**
@@ -71,12 +79,7 @@ export class Workspace {
 
   /** Which models the sites of this workspace use, by the kit that they name for it. */
   uses(): readonly ModelUse[] {
-    return this.files('site').flatMap((site) => {
-      const parsed = this.parsed(site);
-      if (parsed === undefined) return [];
-      const models = [...modelsUsedBy(siteModelOf(parsed.model))];
-      return kitsNamedBy(parsed).flatMap((kit) => models.map((model): ModelUse => [kit, model]));
-    });
+    return this.#index.uses();
   }
 
   has(file: string): boolean {
@@ -94,7 +97,14 @@ export class Workspace {
     const source = this.#sources.get(file);
     if (source === undefined) return undefined;
     if (source.parsed?.text !== source.text) source.parsed = parseSource(file, source.kind, source.text, source.parsed);
+    this.#keep(file, source.text.length);
     return source.parsed;
+  }
+
+  /** What was computed of a file is no longer looked at: it goes as soon as the room is needed. */
+  release(file: string): void {
+    const source = this.#sources.get(file);
+    if (source !== undefined) source.analysis = undefined;
   }
 
   analysis(file: string): Analysis | undefined {
@@ -102,10 +112,15 @@ export class Workspace {
     const parsed = this.parsed(file);
     if (source === undefined || parsed === undefined) return undefined;
     this.#askDay();
-    if (source.analysis === undefined || source.analysedAt !== this.#moment) {
+    if (source.analysis !== undefined && source.analysedAt === this.#moment) return source.analysis;
+    this.#analysing = true;
+    try {
       source.analysis = analyse(parsed, this.#facts(), source.analysis);
-      source.analysedAt = this.#moment;
+    } finally {
+      this.#analysing = false;
     }
+    source.analysedAt = this.#moment;
+    this.#makeRoom(file);
     return source.analysis;
   }
 
@@ -127,9 +142,39 @@ export class Workspace {
       today: this.#day,
       parsed: (file) => this.parsed(file),
       kitFiles: this.files('kit'),
-      placesOfTag: (tag) => this.#tags.placesOf(tag, (file) => this.parsed(file)),
+      placesOfTag: (tag) => this.#placesOfTag(tag),
       usedModels: (kit) => this.#usedModels(kit),
     };
+  }
+
+  #placesOfTag(tag: string): readonly TagPlace[] {
+    return this.#index.filesWithTag(tag).flatMap((file) => {
+      const parsed = this.parsed(file);
+      const point = parsed === undefined ? undefined : siteModelOf(parsed.model).points.get(tag);
+      return point === undefined ? [] : { file, origin: point.keyOrigin };
+    });
+  }
+
+  /** While an analysis is made, places in all files that it has looked at must hold. */
+  #keep(file: string, length: number): void {
+    this.#forget(file);
+    this.#kept.set(file, length);
+    this.#keptLength += length;
+    if (!this.#analysing) this.#makeRoom(file);
+  }
+
+  #makeRoom(wanted: string): void {
+    for (const oldest of this.#kept.keys()) {
+      if (this.#keptLength <= this.#mostParsed || oldest === wanted) return;
+      this.#forget(oldest);
+      const source = this.#sources.get(oldest);
+      if (source !== undefined) Object.assign(source, { parsed: undefined, analysis: undefined });
+    }
+  }
+
+  #forget(file: string): void {
+    this.#keptLength -= this.#kept.get(file) ?? 0;
+    this.#kept.delete(file);
   }
 
   #usedModels(kit: string): ReadonlySet<string> | undefined {
@@ -138,26 +183,3 @@ export class Workspace {
     return new Set(all.flatMap(([of, model]) => (of === kit ? [model] : [])));
   }
 }
-
-const kitsNamedBy = remembered(({ file, model }: ParsedFile): readonly string[] => {
-  const kits = siteModelOf(model).header?.value.kits?.value ?? [];
-  return kits.map(({ value }) => resolveFile(file, value));
-});
-
-const modelsUsedBy = remembered(({ header, points }: SiteModel): ReadonlySet<string> => {
-  const used = new Set<string>();
-  const add = (id: string | undefined): void => {
-    if (id !== undefined) used.add(id);
-  };
-  add(header?.value.defaults?.value.receiver?.value);
-  for (const { located } of points.values()) {
-    const point = located?.value;
-    add(point?.humidityProbe?.value.model?.value);
-    add(point?.airTemperatureProbe?.value.model?.value);
-    add(point?.transmitter?.value.model?.value);
-    for (const { value } of point?.signals?.value.values() ?? []) {
-      if (value.kind !== 'register') add(value.receiver?.value);
-    }
-  }
-  return used;
-});

@@ -21,6 +21,7 @@ export class Library {
 
   async closed(uri: string): Promise<void> {
     this.#open.delete(uri);
+    this.workspace.release(uri);
     await this.#readAgain(uri);
   }
 

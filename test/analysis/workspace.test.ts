@@ -1,0 +1,93 @@
+import { expect, it } from 'vitest';
+import { Workspace } from '../../server/src/analysis/workspace.ts';
+
+const KIT = `dewright: 1
+kit: {id: k}
+humidity-probes:
+  used: {supply: {voltage: 10 .. 30 V}}
+  idle: {supply: {voltage: 10 .. 30 V}}
+`;
+
+function site(id: string, tag: string, model = 'used'): string {
+  return `dewright: 1
+site: {id: ${id}, kits: [k.dewkit.yaml]}
+spaces:
+  room: {air: {temperature: 20 .. 25 degC, humidity: 40 .. 60 %RH}}
+points:
+  ${tag}:
+    space: room
+    humidity-probe: {model: ${model}}
+    checks: {interval: 12 months, method: reference-instrument, last: 2026-09-01}
+`;
+}
+
+const today = (): string => '2026-10-01';
+const file = (name: string): string => `file:///fennmoor/${name}`;
+
+function workspaceOf(texts: Readonly<Record<string, string>>, mostParsed?: number): Workspace {
+  const workspace = new Workspace(mostParsed === undefined ? { today } : { today, mostParsed });
+  for (const [name, text] of Object.entries(texts)) workspace.set(file(name), text);
+  workspace.markWhole();
+  return workspace;
+}
+
+function rulesOf(workspace: Workspace, name: string): readonly string[] {
+  return (workspace.analysis(file(name))?.findings ?? []).map(({ rule, subject }) => `${rule} ${subject}`);
+}
+
+it('a tag that another site gives is found in both, and no longer once either lets it go', () => {
+  const workspace = workspaceOf({
+    'k.dewkit.yaml': KIT,
+    'a.dewsite.yaml': site('a', 'P-1'),
+    'b.dewsite.yaml': site('b', 'P-1'),
+  });
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).toContain('tag-duplicate P-1');
+  expect(rulesOf(workspace, 'b.dewsite.yaml')).toContain('tag-duplicate P-1');
+  workspace.set(file('b.dewsite.yaml'), site('b', 'P-2'));
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('tag-duplicate P-1');
+  workspace.set(file('b.dewsite.yaml'), site('b', 'P-1'));
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).toContain('tag-duplicate P-1');
+  workspace.remove(file('b.dewsite.yaml'));
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('tag-duplicate P-1');
+});
+
+it('a kit that goes and comes back takes and gives what depends on it', () => {
+  const workspace = workspaceOf({ 'k.dewkit.yaml': KIT, 'a.dewsite.yaml': site('a', 'P-1') });
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('reference-unknown a');
+  workspace.remove(file('k.dewkit.yaml'));
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).toContain('reference-unknown a');
+  workspace.set(file('k.dewkit.yaml'), KIT);
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('reference-unknown a');
+});
+
+it('a model is unused where no site of the workspace uses it, and only then', () => {
+  const workspace = workspaceOf({ 'k.dewkit.yaml': KIT, 'a.dewsite.yaml': site('a', 'P-1') });
+  expect(rulesOf(workspace, 'k.dewkit.yaml')).toContain('unused-definition idle');
+  expect(rulesOf(workspace, 'k.dewkit.yaml')).not.toContain('unused-definition used');
+  workspace.set(file('b.dewsite.yaml'), site('b', 'P-2', 'idle'));
+  expect(rulesOf(workspace, 'k.dewkit.yaml')).not.toContain('unused-definition idle');
+});
+
+it('a workspace that keeps nothing parsed but what it looks at says the same', () => {
+  const texts = {
+    'k.dewkit.yaml': KIT,
+    ...Object.fromEntries(
+      Array.from({ length: 12 }, (_, at) => [`s${at}.dewsite.yaml`, site(`s${at}`, `P-${at % 7}`)]),
+    ),
+  };
+  const [roomy, narrow] = [workspaceOf(texts), workspaceOf(texts, 1)];
+  for (const name of Object.keys(texts)) {
+    expect(narrow.analysis(file(name))?.findings).toEqual(roomy.analysis(file(name))?.findings);
+    narrow.release(file(name));
+  }
+});
+
+it('the day decides what is due, and a new day is asked for at every analysis', () => {
+  let day = '2027-07-01';
+  const workspace = new Workspace({ today: () => day });
+  workspace.set(file('k.dewkit.yaml'), KIT);
+  workspace.set(file('a.dewsite.yaml'), site('a', 'P-1'));
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('check-due P-1');
+  day = '2027-08-15';
+  expect(rulesOf(workspace, 'a.dewsite.yaml')).toContain('check-due P-1');
+});
