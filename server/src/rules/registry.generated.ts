@@ -33,6 +33,7 @@ import { rule as heaterRiseShort } from './heater-rise-short.ts';
 import { rule as heaterRiseUnreachable } from './heater-rise-unreachable.ts';
 import { rule as heaterSetAtMissing } from './heater-set-at-missing.ts';
 import { rule as heaterSupplyLow } from './heater-supply-low.ts';
+import { rule as inputMissing } from './input-missing.ts';
 import { rule as insertionShort } from './insertion-short.ts';
 import { rule as insulationMissing } from './insulation-missing.ts';
 import { rule as kitConflict } from './kit-conflict.ts';
@@ -104,6 +105,7 @@ export const RULES: readonly Rule[] = [
   heaterRiseUnreachable,
   heaterSetAtMissing,
   heaterSupplyLow,
+  inputMissing,
   insertionShort,
   insulationMissing,
   kitConflict,
