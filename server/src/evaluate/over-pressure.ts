@@ -5,10 +5,10 @@ import type { Fact } from './fact.ts';
 import type { SiteSettings } from './site-settings.ts';
 import type { SpacePressure } from './space-pressure.ts';
 
-/** None where the space gives no pressure. */
+/** None where the space gives no pressure, or none above that outside. */
 export function overPressureFacts({ source, high, input }: SpacePressure, settings: SiteSettings): readonly Fact[] {
-  if (source !== 'given') return [];
   const { airPressure } = settings;
+  if (source !== 'given' || high <= airPressure.value) return [];
   const outside = {
     label: 'air outside',
     text: `${showQuantity(airPressure.value, 'pressure')} (altitude, ISO 2533)`,
