@@ -13,24 +13,34 @@ export function unknownKey(name: string, place: Place, context: StructureContext
   if (pair === undefined) return undefined;
   const known = keysLeft(place, context);
   const meant = keyMeant(name, known);
-  if (meant?.valueTyped !== undefined) {
-    const written = `${meant.key}: ${meant.valueTyped}`;
+  if (meant !== undefined) return misspelt(pair, meant, place);
+  const cut = cutTextAt(place.cursor, name);
+  if (cut === undefined) return broken(pair.keyOrigin, noKeyOf(pair, place, knownList(known)), removal(pair, place));
+  if (!cut.isFirst) return undefined;
+  const sentence = `In { } a comma ends a text, so that ${quoted(cut.text)} has to stand in quotes`;
+  return broken(pair.keyOrigin, sentence, suggestion(`Write "${cut.text}"`, 'safe', cut.edit));
+}
+
+function misspelt(pair: PairCursor, { key, valueTyped, isNear }: KeyMeant, place: Place): Break {
+  if (valueTyped !== undefined) {
+    const written = `${key}: ${valueTyped}`;
     const fixes = suggestion(`Write ${quoted(written)}`, 'safe', renamed(pair, written));
-    return broken(pair.keyOrigin, `A colon is missing behind ${quoted(meant.key)}`, fixes);
+    return broken(pair.keyOrigin, `A colon is missing behind ${quoted(key)}`, fixes);
   }
-  const cut = meant === undefined ? cutTextAt(place.cursor, name) : undefined;
-  if (cut !== undefined) {
-    if (!cut.isFirst) return undefined;
-    const sentence = `In { } a comma ends a text, so that ${quoted(cut.text)} has to stand in quotes`;
-    return broken(pair.keyOrigin, sentence, suggestion(`Write "${cut.text}"`, 'safe', cut.edit));
-  }
-  const hint = meant === undefined ? knownList(known) : `; the nearest is ${quoted(meant.key)}`;
-  return broken(pair.keyOrigin, `${quoted(name)} is no key of ${place.owner}${hint}`, [
-    ...(meant === undefined
-      ? []
-      : suggestion(`Change to ${quoted(meant.key)}`, meant.isNear ? 'safe' : 'choice', renamed(pair, meant.key))),
-    ...suggestion(`Remove ${quoted(name)}`, 'choice', removed(pair, place)),
-  ]);
+  const change = suggestion(`Change to ${quoted(key)}`, isNear ? 'safe' : 'choice', renamed(pair, key));
+  const sentence = noKeyOf(pair, place, `; the nearest is ${quoted(key)}`);
+  return broken(pair.keyOrigin, sentence, [...change, ...removal(pair, place)]);
+}
+
+function noKeyOf({ key }: PairCursor, { owner }: Place, hint: string): string {
+  return `${quoted(key.text)} is no key of ${owner}${hint}`;
+}
+
+/** At the top level, which is put together from all parts, the pair stands in a part of its own. */
+function removal({ key, keyOrigin }: PairCursor, { cursor, isTopLevel }: Place): readonly SuggestedEdit[] {
+  const own = rootCursor(keyOrigin.part);
+  const map = isTopLevel && own !== undefined ? own : cursor;
+  return suggestion(`Remove ${quoted(key.text)}`, 'choice', removePair(map, key.text));
 }
 
 /** The key that an unknown one at a place was probably meant to be. */
@@ -81,7 +91,7 @@ export function wrongChoice(place: Place, { walker }: StructureContext): Break {
   return broken(place.origin, `${place.name} takes ${one}, and has ${both.map(quoted).join(' and ')}`, remove);
 }
 
-export function keysToChoose({ oneOf = [] }: SchemaNode): readonly string[] {
+function keysToChoose({ oneOf = [] }: SchemaNode): readonly string[] {
   return oneOf.flatMap(({ required = [] }) => required);
 }
 
@@ -138,12 +148,6 @@ function nameWords({ description = 'A name', examples = [] }: SchemaNode): strin
 /** A key that is seen through an alias is left as it is. */
 function renamed({ key, keyOrigin }: PairCursor, name: string): PartEdit | undefined {
   return keyOrigin.definedAt === undefined ? renameKey(keyOrigin.part, { key }, name) : undefined;
-}
-
-/** At the top level, which is put together from all parts, the pair stands in a part of its own. */
-function removed({ key, keyOrigin }: PairCursor, place: Place): PartEdit | undefined {
-  const own = rootCursor(keyOrigin.part);
-  return removePair(place.isTopLevel && own !== undefined ? own : place.cursor, key.text);
 }
 
 /** Adds a key: with its one value, with each of a few, or to be filled in. */

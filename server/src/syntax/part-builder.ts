@@ -148,12 +148,10 @@ export class PartBuilder {
    * digit right behind a comma, so that this is read as the one value that the author typed.
    */
   #joinDecimalComma(value: SyntaxNode | undefined, key: ScalarNode): ScalarNode | undefined {
-    if (value?.kind !== 'scalar' || value.anchor !== undefined) return undefined;
-    const { start } = value;
+    if (value?.kind !== 'scalar' || value.anchor !== undefined || key.start !== value.end + 1) return undefined;
+    const { start, textStart } = value;
+    if (textStart !== start || !/\d,\d/.test(this.#text.slice(value.end - 1, key.start + 1))) return undefined;
     const text = this.#text.slice(start, key.end);
-    if (value.textStart !== start || !/\d,\d/.test(text.slice(value.end - start - 1, value.end - start + 2)))
-      return undefined;
-    if (key.start !== value.end + 1) return undefined;
     return { kind: 'scalar', start, end: key.end, value: text, text, textStart: start };
   }
 
