@@ -51,6 +51,32 @@ it('a tag that another site gives is found in both, and no longer once either le
   expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('tag-duplicate P-1');
 });
 
+it('where the other site moves its tag, the finding here points at the new place', () => {
+  const workspace = workspaceOf({
+    'k.dewkit.yaml': KIT,
+    'a.dewsite.yaml': site('a', 'P-1'),
+    'b.dewsite.yaml': site('b', 'P-1'),
+  });
+  const place = () =>
+    workspace.analysis(file('a.dewsite.yaml'))?.findings.find(({ rule }) => rule === 'tag-duplicate')?.related[0];
+  const before = place()?.range.start ?? 0;
+  workspace.set(file('b.dewsite.yaml'), `# moved\n${site('b', 'P-1')}`);
+  expect(place()?.range.start).toBe(before + '# moved\n'.length);
+});
+
+it('a file is analysed anew only where something that it depends on has changed', () => {
+  const workspace = workspaceOf({
+    'k.dewkit.yaml': KIT,
+    'a.dewsite.yaml': site('a', 'P-1'),
+    'b.dewsite.yaml': site('b', 'P-2'),
+  });
+  const before = workspace.analysis(file('a.dewsite.yaml'));
+  workspace.set(file('b.dewsite.yaml'), `${site('b', 'P-2')}# typed\n`);
+  expect(workspace.analysis(file('a.dewsite.yaml'))).toBe(before);
+  workspace.set(file('k.dewkit.yaml'), `${KIT}# typed\n`);
+  expect(workspace.analysis(file('a.dewsite.yaml'))).not.toBe(before);
+});
+
 it('a kit that goes and comes back takes and gives what depends on it', () => {
   const workspace = workspaceOf({ 'k.dewkit.yaml': KIT, 'a.dewsite.yaml': site('a', 'P-1') });
   expect(rulesOf(workspace, 'a.dewsite.yaml')).not.toContain('reference-unknown a');

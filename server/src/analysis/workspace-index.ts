@@ -10,6 +10,7 @@ import type { ParsedFile } from './parsed-file.ts';
 export type ModelUse = readonly [kit: string, model: string];
 
 interface Words {
+  readonly kits: readonly string[];
   readonly tags: readonly string[];
   readonly uses: readonly ModelUse[];
 }
@@ -19,6 +20,7 @@ export class WorkspaceIndex {
   readonly #words = new Map<string, Words>();
   readonly #filesByTag = new Map<string, Set<string>>();
   readonly #stale = new Set<string>();
+  #revision = 0;
 
   /** @param parsed gives a file as it stands, or undefined where it is gone */
   constructor(parsed: (file: string) => ParsedFile | undefined) {
@@ -29,10 +31,34 @@ export class WorkspaceIndex {
     this.#stale.add(file);
   }
 
+  /** Changes where the tags or uses of any file do: while it stands, a file says nothing new to the others. */
+  revision(): number {
+    this.#follow();
+    return this.#revision;
+  }
+
+  /** The URIs of the kits that a site names. */
+  kitsOf(site: string): readonly string[] {
+    this.#follow();
+    return this.#words.get(site)?.kits ?? [];
+  }
+
   /** The sites that give a tag, sorted. */
   filesWithTag(tag: string): readonly string[] {
     this.#follow();
     return [...(this.#filesByTag.get(tag) ?? [])].sort();
+  }
+
+  /** The other sites that give a tag of this one. */
+  filesSharingTags(file: string): readonly string[] {
+    this.#follow();
+    const sharing = new Set<string>();
+    for (const tag of this.#words.get(file)?.tags ?? []) {
+      const files = this.#filesByTag.get(tag);
+      if (files !== undefined && files.size > 1) for (const other of files) sharing.add(other);
+    }
+    sharing.delete(file);
+    return [...sharing].sort();
   }
 
   uses(): readonly ModelUse[] {
@@ -46,32 +72,40 @@ export class WorkspaceIndex {
   }
 
   #update(file: string): void {
-    for (const tag of this.#words.get(file)?.tags ?? []) {
+    const before = this.#words.get(file);
+    const now = wordsOf(this.#parsed(file));
+    if (before === undefined && now === undefined) return;
+    if (now === undefined) this.#words.delete(file);
+    else this.#words.set(file, now);
+    if (JSON.stringify(before) === JSON.stringify(now)) return;
+    this.#revision++;
+    for (const tag of before?.tags ?? []) {
       const files = this.#filesByTag.get(tag);
       files?.delete(file);
       if (files?.size === 0) this.#filesByTag.delete(tag);
     }
-    this.#words.delete(file);
-    const parsed = this.#parsed(file);
-    if (parsed?.kind !== 'site') return;
-    const site = siteModelOf(parsed.model);
-    const tags = [...site.points.keys()];
-    for (const tag of tags) {
+    for (const tag of now?.tags ?? []) {
       const files = this.#filesByTag.get(tag);
       if (files === undefined) this.#filesByTag.set(tag, new Set([file]));
       else files.add(file);
     }
-    this.#words.set(file, { tags, uses: usesOf(parsed, site) });
   }
 }
 
-/** The URIs of the kits that a site names. */
-export function kitsNamedBy({ file, model }: ParsedFile): readonly string[] {
-  const kits = siteModelOf(model).header?.value.kits?.value ?? [];
-  return kits.map(({ value }) => resolveFile(file, value));
+/** Undefined for what is no site. */
+function wordsOf(parsed: ParsedFile | undefined): Words | undefined {
+  if (parsed?.kind !== 'site') return undefined;
+  const { header, points } = siteModelOf(parsed.model);
+  const kits = (header?.value.kits?.value ?? []).map(({ value }) => resolveFile(parsed.file, value));
+  const models = modelsUsedBy(siteModelOf(parsed.model));
+  return {
+    kits,
+    tags: [...points.keys()],
+    uses: kits.flatMap((kit) => [...models].map((model): ModelUse => [kit, model])),
+  };
 }
 
-function usesOf(parsed: ParsedFile, { header, points }: SiteModel): readonly ModelUse[] {
+function modelsUsedBy({ header, points }: SiteModel): ReadonlySet<string> {
   const used = new Set<string>();
   const add = (id: string | undefined): void => {
     if (id !== undefined) used.add(id);
@@ -86,5 +120,5 @@ function usesOf(parsed: ParsedFile, { header, points }: SiteModel): readonly Mod
       if (value.kind !== 'register') add(value.receiver?.value);
     }
   }
-  return kitsNamedBy(parsed).flatMap((kit) => [...used].map((model): ModelUse => [kit, model]));
+  return used;
 }

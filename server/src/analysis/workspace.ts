@@ -8,16 +8,18 @@ import type { TagPlace } from '../rules/rule.ts';
 import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
 import { systemDay } from './today.ts';
-import { kitsNamedBy, type ModelUse, WorkspaceIndex } from './workspace-index.ts';
+import { type ModelUse, WorkspaceIndex } from './workspace-index.ts';
 
 interface Source {
   readonly kind: FileKind;
   text: string;
+  /** Changes with the text. */
+  revision: number;
   /** The last version that was parsed; stale where its text is not the text. */
   parsed: ParsedFile | undefined;
   analysis: Analysis | undefined;
-  /** The moment that the analysis was made at. */
-  analysedAt: number;
+  /** What the analysis was made from. */
+  analysedFrom: string;
 }
 
 export interface WorkspaceOptions {
@@ -32,7 +34,6 @@ const MOST_PARSED = 8_000_000;
 
 export class Workspace {
   readonly #today: () => string;
-  #day = '';
   readonly #sources = new Map<string, Source>();
   readonly #index = new WorkspaceIndex((file) => this.parsed(file));
   readonly #mostParsed: number;
@@ -40,7 +41,11 @@ export class Workspace {
   readonly #kept = new Map<string, number>();
   #keptLength = 0;
   #analysing = false;
-  #moment = 0;
+  #revision = 0;
+  /** Changes where files come and go. */
+  #listRevision = 0;
+  /** Changes with any kit: a site is offered the models of kits that it does not name yet. */
+  #kitRevision = 0;
   /** Which sites use which models, by kit; undefined while not every site is known. */
   #usesElsewhere: readonly ModelUse[] | undefined;
 
@@ -54,17 +59,19 @@ export class Workspace {
     const kind = fileKindOf(file);
     const known = this.#sources.get(file);
     if (kind === undefined || known?.text === text) return;
-    this.#moment++;
-    if (known === undefined)
-      this.#sources.set(file, { kind, text, parsed: undefined, analysis: undefined, analysedAt: 0 });
-    else known.text = text;
+    const revision = ++this.#revision;
+    if (kind === 'kit') this.#kitRevision = revision;
+    if (known === undefined) {
+      this.#listRevision = revision;
+      this.#sources.set(file, { kind, text, revision, parsed: undefined, analysis: undefined, analysedFrom: '' });
+    } else Object.assign(known, { text, revision });
     this.#index.changed(file);
   }
 
   remove(file: string): void {
     if (!this.#sources.delete(file)) return;
     this.#forget(file);
-    this.#moment++;
+    this.#listRevision = ++this.#revision;
     this.#index.changed(file);
   }
 
@@ -74,7 +81,7 @@ export class Workspace {
    */
   markWhole(elsewhere: readonly ModelUse[] = []): void {
     this.#usesElsewhere = elsewhere;
-    this.#moment++;
+    this.#listRevision = ++this.#revision;
   }
 
   /** Which models the sites of this workspace use, by the kit that they name for it. */
@@ -111,35 +118,38 @@ export class Workspace {
     const source = this.#sources.get(file);
     const parsed = this.parsed(file);
     if (source === undefined || parsed === undefined) return undefined;
-    this.#askDay();
-    if (source.analysis !== undefined && source.analysedAt === this.#moment) return source.analysis;
+    const from = this.stateOf(file);
+    if (source.analysis !== undefined && source.analysedFrom === from) return source.analysis;
     this.#analysing = true;
     try {
       source.analysis = analyse(parsed, this.#facts(), source.analysis);
     } finally {
       this.#analysing = false;
     }
-    source.analysedAt = this.#moment;
+    source.analysedFrom = from;
     this.#makeRoom(file);
     return source.analysis;
   }
 
-  /** The kits that a site names, whether they are known yet or not. */
-  kitsOf(site: string): readonly string[] {
-    const parsed = this.parsed(site);
-    return parsed?.kind === 'site' ? kitsNamedBy(parsed) : [];
+  /**
+   * What the analysis of a file depends on, as one word: its text, the kits, the day, the files of the workspace, what
+   * they say to each other, and the texts of those that share a tag with it. While it stands, so does the analysis.
+   */
+  stateOf(file: string): string {
+    const revisionOf = (of: string): number => this.#sources.get(of)?.revision ?? 0;
+    const sharing = this.#index.filesSharingTags(file).map(revisionOf);
+    const ofAll = [this.#today(), this.#listRevision, this.#kitRevision, this.#index.revision()];
+    return [revisionOf(file), ...ofAll, ...sharing].join(' ');
   }
 
-  #askDay(): void {
-    const day = this.#today();
-    if (day === this.#day) return;
-    this.#day = day;
-    this.#moment++;
+  /** The kits that a site names, whether they are known yet or not. */
+  kitsOf(site: string): readonly string[] {
+    return this.#index.kitsOf(site);
   }
 
   #facts(): WorkspaceFacts {
     return {
-      today: this.#day,
+      today: this.#today(),
       parsed: (file) => this.parsed(file),
       kitFiles: this.files('kit'),
       placesOfTag: (tag) => this.#placesOfTag(tag),
