@@ -75,7 +75,7 @@ export function capabilitiesFor({ pullsDiagnostics, showsPlaces }: Client): Init
         ],
       },
       ...(showsPlaces ? { executeCommandProvider: { commands: [SHOW_PLACE] } } : {}),
-      ...(pullsDiagnostics ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } } : {}),
+      ...(pullsDiagnostics ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: true } } : {}),
       workspace: { fileOperations: { willRename: { filters: MOVED_FILES } } },
     },
   };

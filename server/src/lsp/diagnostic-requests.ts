@@ -1,5 +1,10 @@
 /** Diagnostics, pulled by the editor or pushed to it, and word to it that what it shows has become stale. */
-import { CodeLensRefreshRequest, DocumentDiagnosticReportKind, type TextDocuments } from 'vscode-languageserver';
+import {
+  CodeLensRefreshRequest,
+  DocumentDiagnosticReportKind,
+  type TextDocuments,
+  type WorkspaceDocumentDiagnosticReport,
+} from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../analysis/analysis.ts';
 import { diagnosticOf } from './protocol.ts';
@@ -18,7 +23,7 @@ const LAST_CHANGE_FIRST = 10;
 const HINTS_CAN_WAIT = 300;
 
 export function serveDiagnostics(served: Served, documents: TextDocuments<TextDocument>): Diagnostics {
-  const { connection, client, find, analysisOf } = served;
+  const { connection, client, find, analysisOf, workspace } = served;
   const diagnosticsOf = ({ findings, parsed }: Analysis) =>
     findings.map((finding) => diagnosticOf(finding, parsed, find, client.isOurs));
   const push = async (uri: string): Promise<void> => {
@@ -39,9 +44,32 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     refreshHints.start();
     tell.start();
   };
-  connection.languages.diagnostics.on(async ({ textDocument }) => {
+  const isOpen = (uri: string): boolean => documents.get(uri) !== undefined;
+  connection.languages.diagnostics.on(async ({ textDocument, previousResultId }) => {
     const analysis = await analysisOf(textDocument.uri);
-    return { kind: DocumentDiagnosticReportKind.Full, items: analysis === undefined ? [] : diagnosticsOf(analysis) };
+    const resultId = workspace.stateOf(textDocument.uri);
+    if (previousResultId === resultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
+    const items = analysis === undefined ? [] : diagnosticsOf(analysis);
+    return { kind: DocumentDiagnosticReportKind.Full, resultId, items };
+  });
+  /** The files that are not open, one after another; what the editor asks meanwhile is answered in between. */
+  connection.languages.diagnostics.onWorkspace(async ({ previousResultIds }, token, _progress, partial) => {
+    const before = new Map(previousResultIds.map(({ uri, value }) => [uri, value]));
+    const items: WorkspaceDocumentDiagnosticReport[] = [];
+    for (const uri of new Set([...workspace.files(), ...before.keys()])) {
+      if (token.isCancellationRequested) break;
+      const resultId = workspace.stateOf(uri);
+      if (isOpen(uri) || before.get(uri) === resultId) continue;
+      const analysis = await analysisOf(uri);
+      const found = analysis === undefined ? [] : diagnosticsOf(analysis);
+      workspace.release(uri);
+      const kind = DocumentDiagnosticReportKind.Full;
+      const report: WorkspaceDocumentDiagnosticReport = { kind, uri, version: null, resultId, items: found };
+      if (partial === undefined) items.push(report);
+      else partial.report({ items: [report] });
+      await new Promise((resume) => setTimeout(resume));
+    }
+    return { items };
   });
   connection.onShutdown(() => {
     refreshHints.stop();
