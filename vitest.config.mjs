@@ -9,6 +9,7 @@ export default defineConfig({
           name: 'unit',
           include: ['test/**/*.test.ts'],
           exclude: ['test/editor/**'],
+          setupFiles: ['test/tools/fast-check-seed.ts'],
           testTimeout: 30_000,
         },
       },

@@ -1,8 +1,9 @@
 /**
  * The worst corner of an envelope: searched over the whole box, never assumed to be a corner of it. The box is sampled
- * once per envelope, the corners that the cut at saturation gives it included; each search takes the best sample and
+ * once per envelope, the corners that the cut at saturation gives it and the end of ice included; each search takes the best sample and
  * climbs from there while a small step still helps.
  */
+import { TRIPLE_POINT_CELSIUS } from '../physics/constants.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { cutTemperatures, type PhaseEnvelope, type Span, stateAt } from './envelope.ts';
 
@@ -34,8 +35,10 @@ export function sampleEnvelope(envelope: PhaseEnvelope): SampledEnvelope {
   const samples: Sample[] = [];
   const { temperature, humidity, pressure } = envelope;
   const shares = humidity.value.low === humidity.value.high ? [0] : evenly(SHARES, STEPS);
+  const { low, high } = temperature.value;
+  const endOfIce = low < TRIPLE_POINT_CELSIUS && TRIPLE_POINT_CELSIUS < high ? [TRIPLE_POINT_CELSIUS] : [];
   for (const pascal of evenly(pressure, STEPS)) {
-    for (const celsius of [...evenly(temperature.value, STEPS), ...cutTemperatures(envelope, pascal)]) {
+    for (const celsius of [...evenly(temperature.value, STEPS), ...endOfIce, ...cutTemperatures(envelope, pascal)]) {
       for (const share of shares) {
         const place: Place = [celsius, share, pascal];
         samples.push({ place, state: stateAt(envelope, ...place) });

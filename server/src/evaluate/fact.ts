@@ -62,7 +62,7 @@ export function showFact(fact: KnownFact): string {
 export function showCorner(corner: Corner): string {
   const air = showQuantity(corner.airCelsius, 'temperature');
   const humidity = showQuantity(corner.relativeHumidity, 'relative-humidity');
-  const speed = corner.speed === undefined ? '' : ` and ${showQuantity(corner.speed, 'speed')}`;
   const phase = corner.phase === undefined ? '' : `, phase ${corner.phase}`;
-  return `${air} and ${humidity}${speed}${phase}`;
+  if (corner.speed === undefined) return `${air} and ${humidity}${phase}`;
+  return `${air}, ${humidity} and ${showQuantity(corner.speed, 'speed')}${phase}`;
 }

@@ -1,6 +1,6 @@
 /** What stands under the cursor: the key, the value in other units, and the facts that it goes into. */
 import type { Analysis } from '../analysis/analysis.ts';
-import type { TextRange } from '../base/text-range.ts';
+import { overlaps, type TextRange } from '../base/text-range.ts';
 import { type Fact, isKnown } from '../evaluate/fact.ts';
 import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
 import { formatNumber } from '../quantity/format-quantity.ts';
@@ -91,15 +91,21 @@ function budgetAt({ content }: Analysis, { path }: Location): string {
   return budget === undefined ? '' : budgetTable(budget);
 }
 
-/** The facts that a person looks for at a place. */
-function factsAt({ content, parsed }: Analysis, location: Location): readonly Fact[] {
+/** The facts that a person looks for at a place: those that findings here speak of, then those that it goes into. */
+function factsAt(analysis: Analysis, location: Location): readonly Fact[] {
+  const place = { start: location.range.start + location.partOffset, end: location.range.end + location.partOffset };
+  const told = [...analysis.findings, ...analysis.accepted];
+  const found = told.filter(({ range }) => overlaps(range, place)).flatMap(({ facts }) => facts);
+  return [...new Map([...found, ...factsOfPlace(analysis, location, place)].map((fact) => [fact.id, fact])).values()];
+}
+
+function factsOfPlace({ content, parsed }: Analysis, location: Location, place: TextRange): readonly Fact[] {
   if (content.kind !== 'site') return [];
   const [map, entry = '', ...inner] = location.path;
   const { spaces, points } = content.site;
-  const site = { start: location.range.start + location.partOffset, end: location.range.end + location.partOffset };
   const goesInto = (fact: Fact): boolean =>
     fact.inputs.some(
-      ({ origin, file }) => file === undefined && origin !== undefined && covers(parsed.rangeOf(origin), site),
+      ({ origin, file }) => file === undefined && origin !== undefined && covers(parsed.rangeOf(origin), place),
     );
   if (map === 'spaces') {
     const space = spaces.get(entry);
