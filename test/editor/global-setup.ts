@@ -5,10 +5,12 @@ import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import type { Outcome } from '../../server/src/base/outcome.ts';
 import { type EditorUnderTest, prepareEditor } from './editor-under-test.ts';
+import { setUpWebWorkbench } from './web-workbench.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
     editor: Outcome<EditorUnderTest, string>;
+    webWorkbench: Outcome<string, string>;
   }
 }
 
@@ -17,5 +19,6 @@ export default function setup(project: TestProject): () => void {
   const editor = prepareEditor(folder, console.error);
   if (!editor.ok) console.error(editor.problem);
   project.provide('editor', editor);
+  project.provide('webWorkbench', setUpWebWorkbench(console.error));
   return () => rmSync(folder, { recursive: true });
 }

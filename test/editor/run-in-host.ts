@@ -1,18 +1,37 @@
 /** Runs a suite inside the extension host, where it has the editor's real API. */
+import { join } from 'node:path';
+import { build } from 'esbuild';
 import type { Browser } from 'playwright-core';
+import { CACHE_FOLDER, PROJECT_ROOT } from './paths.ts';
 import type { WorkbenchServer } from './workbench-server.ts';
-
-export interface InHostRun {
-  readonly extensionFolder: string;
-  /** A CommonJS file whose name ends in `.js` and that exports `run(): Promise<void>`. */
-  readonly suite: string;
-  readonly folder: string;
-}
 
 const TIMEOUT = 120_000;
 
+/** Lies below the folder of the extension: the editor then runs it in the host that runs the extension. */
+export async function bundledSuite(): Promise<string> {
+  const outfile = join(CACHE_FOLDER, 'in-host-suite.js');
+  await build({
+    entryPoints: [join(PROJECT_ROOT, 'test/editor/in-host/suite.ts')],
+    outfile,
+    bundle: true,
+    platform: 'browser',
+    format: 'cjs',
+    external: ['vscode'],
+  });
+  return outfile;
+}
+
+/** The page of a workbench that runs a suite. */
+export function pageWithSuite(server: WorkbenchServer, suite: string, folder: string): string {
+  const payload = [
+    ['extensionDevelopmentPath', server.addressOf(PROJECT_ROOT)],
+    ['extensionTestsPath', server.addressOf(suite)],
+  ];
+  return server.pageOf(folder, { payload: JSON.stringify(payload) });
+}
+
 /** What the suite wrote to the console, line by line, once it has ended. */
-export async function runInHost(browser: Browser, server: WorkbenchServer, run: InHostRun): Promise<readonly string[]> {
+export async function runInHost(browser: Browser, address: string): Promise<readonly string[]> {
   const page = await browser.newPage();
   const lines: string[] = [];
   // The two functions through which this workbench reports to whoever drives it.
@@ -22,11 +41,7 @@ export async function runInHost(browser: Browser, server: WorkbenchServer, run: 
   const ended = new Promise<void>((resolve) => {
     void page.exposeFunction('codeAutomationExit', () => resolve());
   });
-  const payload = [
-    ['extensionDevelopmentPath', server.addressOf(run.extensionFolder)],
-    ['extensionTestsPath', server.addressOf(run.suite)],
-  ];
-  await page.goto(server.pageOf(run.folder, { payload: JSON.stringify(payload) }));
+  await page.goto(address);
   await withinTime(ended, () => `The suite did not end. It wrote:\n${lines.join('\n')}`);
   await page.close();
   return lines;

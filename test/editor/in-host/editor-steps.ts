@@ -1,8 +1,22 @@
 /** Small steps over the editor's API, for the suite inside the extension host. */
 import * as vscode from 'vscode';
 
+export const SITE_FILE = 'fennmoor.dewsite.yaml';
+export const KIT_FILE = 'kits/fennmoor.dewkit.yaml';
+
 const PATIENCE = 20_000;
 const BETWEEN_LOOKS = 50;
+
+export function extension(): vscode.Extension<unknown> {
+  const found = vscode.extensions.getExtension('dewright.dewright');
+  if (found === undefined) throw new Error('the extension is not there');
+  return found;
+}
+
+/** The path of a file in the workspace. */
+export function pathOf(uri: vscode.Uri): string {
+  return vscode.workspace.asRelativePath(uri, false);
+}
 
 export function workspaceFile(path: string): vscode.Uri {
   const folder = vscode.workspace.workspaceFolders?.[0];
@@ -19,16 +33,16 @@ export async function open(path: string): Promise<vscode.TextDocument> {
 }
 
 /** Waits for a finding of a rule. */
-export function findingOf(document: vscode.TextDocument, rule: string): Promise<vscode.Diagnostic> {
-  return until(`a finding of ${rule}`, () => findingsOf(document, rule)[0]);
+export function findingOf({ uri }: { readonly uri: vscode.Uri }, rule: string): Promise<vscode.Diagnostic> {
+  return until(`a finding of ${rule}`, () => findingsOf(uri, rule)[0]);
 }
 
-export function noFindingOf(document: vscode.TextDocument, rule: string): Promise<true> {
-  return until(`no finding of ${rule}`, () => findingsOf(document, rule).length === 0 || undefined);
+export function noFindingOf({ uri }: { readonly uri: vscode.Uri }, rule: string): Promise<true> {
+  return until(`no finding of ${rule}`, () => findingsOf(uri, rule).length === 0 || undefined);
 }
 
-function findingsOf(document: vscode.TextDocument, rule: string): vscode.Diagnostic[] {
-  return vscode.languages.getDiagnostics(document.uri).filter((finding) => ruleOf(finding) === rule);
+function findingsOf(uri: vscode.Uri, rule: string): vscode.Diagnostic[] {
+  return vscode.languages.getDiagnostics(uri).filter((finding) => ruleOf(finding) === rule);
 }
 
 function ruleOf({ code }: vscode.Diagnostic): unknown {
@@ -40,24 +54,37 @@ export function codeActions(
   range: vscode.Range,
   kind: string,
 ): Thenable<vscode.CodeAction[]> {
-  return vscode.commands.executeCommand('vscode.executeCodeActionProvider', document.uri, range, kind);
+  return ask(document, 'executeCodeActionProvider', range, kind);
 }
 
-/** The text of the hovers at the first place where the document says this. */
-export async function hoverText(document: vscode.TextDocument, words: string): Promise<string> {
-  const position = document.positionAt(document.getText().indexOf(words));
-  const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
-    'vscode.executeHoverProvider',
-    document.uri,
-    position,
-  );
-  const parts = hovers.flatMap((hover) => hover.contents);
-  return parts.map((part) => (typeof part === 'string' ? part : part.value)).join('\n');
+/** Asks the editor what its providers say of a document: `ask(site, 'executeHoverProvider', position)`. */
+export function ask<Answer>(document: vscode.TextDocument, what: string, ...how: unknown[]): Thenable<Answer> {
+  return vscode.commands.executeCommand<Answer>(`vscode.${what}`, document.uri, ...how);
+}
+
+/** Where the document first says this, or first after other words. */
+export function placeOf(document: vscode.TextDocument, words: string, after = ''): vscode.Position {
+  const text = document.getText();
+  const offset = text.indexOf(words, text.indexOf(after));
+  if (offset < 0) throw new Error(`nothing says “${words}”`);
+  return document.positionAt(offset);
+}
+
+export function whole(document: vscode.TextDocument): vscode.Range {
+  return new vscode.Range(0, 0, document.lineCount, 0);
 }
 
 export async function apply(action: vscode.CodeAction | undefined): Promise<void> {
   if (action?.edit === undefined) throw new Error('there is no code action with an edit');
   if (!(await vscode.workspace.applyEdit(action.edit))) throw new Error('the edit was refused');
+}
+
+/** Inserts a text and returns the place behind it. */
+export async function type(document: vscode.TextDocument, at: vscode.Position, text: string): Promise<vscode.Position> {
+  const edit = new vscode.WorkspaceEdit();
+  edit.insert(document.uri, at, text);
+  await vscode.workspace.applyEdit(edit);
+  return document.positionAt(document.offsetAt(at) + text.length);
 }
 
 /** Changes a file on disk and returns what it held before. */
