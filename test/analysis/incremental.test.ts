@@ -7,6 +7,7 @@ import type { Analysis } from '../../server/src/analysis/analysis.ts';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
 import { hoverAt } from '../../server/src/features/hover.ts';
+import { outlineOf } from '../../server/src/features/outline.ts';
 import { fileKindOf } from '../../server/src/model/schema.ts';
 import { applyRandomEdit, randomEdit } from './random-edits.ts';
 
@@ -47,6 +48,7 @@ function shown(analysis: Analysis | undefined, text: string): string {
     plain,
     accepted: accepted.map(({ rule, reason, range }) => ({ rule, reason, range })),
     hovers,
+    symbols: outlineOf(analysis),
     positions,
     back,
   });
@@ -70,4 +72,4 @@ it(`after any row of edits a file shows what it shows when read afresh (${EDITS}
     }),
     { numRuns: runs, endOnFailure: true },
   );
-}, 600_000);
+}, 60_000 + EDITS * 100);

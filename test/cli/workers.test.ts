@@ -1,0 +1,37 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { WORTH_WORKERS } from '../../server/src/cli/check-in-workers.ts';
+import { generateSite, KIT } from '../bench/generated-site.ts';
+import { runIn, temporaryFolder } from '../samples/built-program.ts';
+
+/** More files than one thread is given, some with one tag twice, one that uses a kit that is not there. */
+function manySites(): string {
+  const folder = temporaryFolder();
+  mkdirSync(join(folder, 'kits'));
+  writeFileSync(join(folder, 'kits', 'bench.dewkit.yaml'), KIT);
+  for (let index = 0; index < WORTH_WORKERS + 10; index++) {
+    const kit = index === 7 ? 'kits/lost.dewkit.yaml' : 'kits/bench.dewkit.yaml';
+    const firstPoint = index % 50 === 0 ? 0 : index;
+    writeFileSync(join(folder, `s${index}.dewsite.yaml`), generateSite(45, kit, `s${index}`, firstPoint));
+  }
+  return folder;
+}
+
+/** One file stands on one line, with a comma where another follows. */
+function fileLines(output: string): readonly string[] {
+  return output.split('\n').flatMap((line) => (line.startsWith('{"path"') ? line.replace(/,$/, '') : []));
+}
+
+it('many threads say what one thread says, and the shards of three machines together say the whole', () => {
+  const folder = manySites();
+  const whole = fileLines(runIn(folder, 'check', '--format', 'json', '--fail-on', 'never').output);
+  expect(whole).toHaveLength(WORTH_WORKERS + 11);
+  const shards = [1, 2, 3].flatMap((shard) =>
+    fileLines(runIn(folder, 'check', '--format', 'json', '--fail-on', 'never', '--shard', `${shard}/3`).output),
+  );
+  expect(shards.toSorted()).toEqual(whole.toSorted());
+  const rules = new Set(whole.flatMap((line) => JSON.parse(line).findings.map(({ rule }: { rule: string }) => rule)));
+  expect(rules).toContain('tag-duplicate');
+  expect(rules).toContain('reference-unknown');
+});
