@@ -1,10 +1,10 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { startBrowser } from './browser.ts';
 import { FACTS, type InHostResult, type InHostStart, RESULT_MARK, START_MARK } from './in-host/facts.ts';
-import { PROJECT_ROOT } from './paths.ts';
 import { bundledSuite, pageWithSuite, runInHost } from './run-in-host.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { copyOfWorkspace, describeInEditor, startEditor } from './running-editor.ts';
 import { startWebWorkbench } from './web-workbench.ts';
 
 interface Host {
@@ -12,25 +12,23 @@ interface Host {
   readonly inWebWorker: boolean;
   /** Of the folder that is open. */
   readonly scheme: string;
-  run(editor: RunningEditor): Promise<readonly string[]>;
+  /** @returns what the suite wrote there */
+  run(): Promise<readonly string[]>;
 }
 
 const HOSTS: readonly Host[] = [
-  { host: 'on Node', inWebWorker: false, scheme: 'file', run: runServed },
-  { host: 'in a web worker', inWebWorker: true, scheme: 'vscode-remote', run: runServed },
+  { host: 'on Node', inWebWorker: false, scheme: 'file', run: () => runServed(false) },
+  { host: 'in a web worker', inWebWorker: true, scheme: 'vscode-remote', run: () => runServed(true) },
   { host: 'in a page alone', inWebWorker: true, scheme: 'vscode-test-web', run: runInPageAlone },
 ];
 
 for (const { host, inWebWorker, scheme, run } of HOSTS) {
   describeInEditor(`inside the extension host ${host}`, () => {
-    let editor: RunningEditor | undefined;
     let lines: readonly string[] = [];
 
     beforeAll(async () => {
-      editor = await startEditor({ inBrowser: inWebWorker });
-      lines = await run(editor);
+      lines = await run();
     });
-    afterAll(() => editor?.end());
 
     it('the extension activates there', () => {
       const [start] = marked<InHostStart>(lines, START_MARK);
@@ -48,21 +46,30 @@ for (const { host, inWebWorker, scheme, run } of HOSTS) {
   });
 }
 
-async function runServed({ browser, server, folder }: RunningEditor): Promise<readonly string[]> {
-  return runInHost(browser, pageWithSuite(server, await bundledSuite(), folder));
+async function runServed(inBrowser: boolean): Promise<readonly string[]> {
+  const { browser, server, folder, end } = await startEditor({ inBrowser });
+  try {
+    return await runInHost(browser, pageWithSuite(server, await bundledSuite(), folder));
+  } finally {
+    await end();
+  }
 }
 
-async function runInPageAlone({ browser, folder }: RunningEditor): Promise<readonly string[]> {
-  const installed = inject('webWorkbench');
-  if (!installed.ok) throw new Error(installed.problem);
+async function runInPageAlone(): Promise<readonly string[]> {
+  const [editor, workbench] = [inject('editor'), inject('webWorkbench')];
+  if (!editor.ok) throw new Error(editor.problem);
+  if (!workbench.ok) throw new Error(workbench.problem);
+  const folder = copyOfWorkspace();
   mkdirSync(join(folder, '.vscode'));
-  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'files.autoSave': 'off' }));
-  const suite = await bundledSuite();
-  const web = await startWebWorkbench({ installed: installed.value, extensionFolder: PROJECT_ROOT, suite, folder });
+  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'files.autoSave': 'off' })); // on in a browser
+  const server = await startWebWorkbench(workbench.value, await bundledSuite(), folder);
+  const browser = await startBrowser(editor.value.chromium);
   try {
-    return await runInHost(browser, web.page);
+    return await runInHost(browser, server.page);
   } finally {
-    web.stop();
+    await browser.close();
+    server.stop();
+    rmSync(folder, { recursive: true });
   }
 }
 

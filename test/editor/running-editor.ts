@@ -24,23 +24,28 @@ export const describeInEditor = describe.skipIf(!inject('editor').ok && process.
 export async function startEditor(options: Omit<ServerOptions, 'vsix'> = {}): Promise<RunningEditor> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
-  const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
-  const resetFolder = (): void => {
-    rmSync(folder, { recursive: true });
-    cpSync(FAULTY_WORKSPACE, folder, { recursive: true });
-  };
-  resetFolder();
+  const folder = copyOfWorkspace();
   const server = await startWorkbenchServer(editor.value.workbench, { ...options, vsix: editor.value.vsix });
   const browser = await startBrowser(editor.value.chromium);
   return {
     browser,
     server,
     folder,
-    resetFolder,
+    resetFolder() {
+      rmSync(folder, { recursive: true });
+      cpSync(FAULTY_WORKSPACE, folder, { recursive: true });
+    },
     async end() {
       await browser.close();
       await server.stop();
       rmSync(folder, { recursive: true });
     },
   };
+}
+
+/** A folder of its own, for whoever asked to remove. */
+export function copyOfWorkspace(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'dewright-workspace-'));
+  cpSync(FAULTY_WORKSPACE, folder, { recursive: true });
+  return folder;
 }

@@ -8,15 +8,7 @@ import { type AddressInfo, createServer } from 'node:net';
 import { join } from 'node:path';
 import type { Outcome } from '../../server/src/base/outcome.ts';
 import { type Installation, installOnce, npmInstall } from './install-once.ts';
-
-export interface WebWorkbenchOptions {
-  /** Where the web workbench is installed. */
-  readonly installed: string;
-  readonly extensionFolder: string;
-  /** The suite that runs inside the extension host; lies below the folder of the extension. */
-  readonly suite: string;
-  readonly folder: string;
-}
+import { PROJECT_ROOT } from './paths.ts';
 
 export interface WebWorkbenchServer {
   readonly page: string;
@@ -51,8 +43,8 @@ interface TestWeb {
   open(options: Readonly<Record<string, string | number>>): Promise<{ dispose(): void }>;
 }
 
-export async function startWebWorkbench(options: WebWorkbenchOptions): Promise<WebWorkbenchServer> {
-  const { installed, extensionFolder, suite, folder } = options;
+/** @param suite runs inside the extension host once the page is open; lies below the folder of the extension */
+export async function startWebWorkbench(installed: string, suite: string, folder: string): Promise<WebWorkbenchServer> {
   const testWeb = createRequire(join(installed, 'package.json'))('@vscode/test-web') as TestWeb;
   const port = await freePort();
   const server = await testWeb.open({
@@ -61,7 +53,7 @@ export async function startWebWorkbench(options: WebWorkbenchOptions): Promise<W
     browserType: 'none',
     host: 'localhost',
     port,
-    extensionDevelopmentPath: extensionFolder,
+    extensionDevelopmentPath: PROJECT_ROOT,
     extensionTestsPath: suite,
     folderPath: folder,
   });
