@@ -38,11 +38,16 @@ function treeOf(text: string, stretches: readonly Stretch[], known: readonly (Pa
   const parts: PlacedPart[] = [];
   let line = 0;
   for (const [index, { path, start, end }] of stretches.entries()) {
-    const part = known[index] ?? parsePart(path, text.slice(start, end));
+    const part = known[index] ?? parsePart(path, ownCopy(text.slice(start, end)));
     parts.push({ part, offset: start, line });
     line += linesOf(part).lineCount - 1;
   }
   return { text, parts };
+}
+
+/** The engine cuts a text out of another by pointing into it: a part would keep its whole file in memory, for every edit. */
+function ownCopy(cut: string): string {
+  return ` ${cut}`.slice(1);
 }
 
 /** Offsets and lines of a whole file, from those of its parts. */
