@@ -86,6 +86,11 @@ export async function takeQuickFix(page: Page, place: Place, title: string): Pro
 /** The hover at a place. Its parts arrive one by one, so wait for the text that is expected in it. */
 export async function hoverAt(page: Page, place: Place): Promise<Locator> {
   await goTo(page, place);
+  return hoverHere(page);
+}
+
+/** The hover where the cursor is. */
+export function hoverHere(page: Page): Promise<Locator> {
   const hover = page.locator('.monaco-hover:has(.hover-contents)').filter({ visible: true }).first();
   return pressUntilVisible(page, ['Control+k', 'Control+i'], hover);
 }
