@@ -54,22 +54,26 @@ function shown(analysis: Analysis | undefined, text: string): string {
   });
 }
 
-it(`after any row of edits a file shows what it shows when read afresh (${EDITS} edits over ${FILES.length} files)`, () => {
-  const runs = Math.ceil(EDITS / EDITS_IN_A_ROW);
-  const edits = fc.array(randomEdit, { minLength: EDITS_IN_A_ROW, maxLength: EDITS_IN_A_ROW });
-  fc.assert(
-    fc.property(fc.nat(FILES.length - 1), edits, (index, row) => {
-      const path = FILES[index] ?? '';
-      const file = fileUri(path);
-      let text = readFileSync(path, 'utf8');
-      const kept = workspaceWith(path, text);
-      kept.analysis(file);
-      for (const edit of row) {
-        text = applyRandomEdit(text, edit);
-        kept.set(file, text);
-        expect(shown(kept.analysis(file), text)).toBe(shown(workspaceWith(path, text).analysis(file), text));
-      }
-    }),
-    { numRuns: runs, endOnFailure: true },
-  );
-}, 60_000 + EDITS * 100);
+it(
+  `after any row of edits a file shows what it shows when read afresh (${EDITS} edits over ${FILES.length} files)`,
+  () => {
+    const runs = Math.ceil(EDITS / EDITS_IN_A_ROW);
+    const edits = fc.array(randomEdit, { minLength: EDITS_IN_A_ROW, maxLength: EDITS_IN_A_ROW });
+    fc.assert(
+      fc.property(fc.nat(FILES.length - 1), edits, (index, row) => {
+        const path = FILES[index] ?? '';
+        const file = fileUri(path);
+        let text = readFileSync(path, 'utf8');
+        const kept = workspaceWith(path, text);
+        kept.analysis(file);
+        for (const edit of row) {
+          text = applyRandomEdit(text, edit);
+          kept.set(file, text);
+          expect(shown(kept.analysis(file), text)).toBe(shown(workspaceWith(path, text).analysis(file), text));
+        }
+      }),
+      { numRuns: runs, endOnFailure: true },
+    );
+  },
+  60_000 + EDITS * 100,
+);
