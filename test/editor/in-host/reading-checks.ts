@@ -5,13 +5,11 @@ import type { Checks } from './facts.ts';
 
 export const READING_CHECKS: Checks<'reading'> = {
   async 'a hover on a point shows its highest dew point'() {
-    const site = await open(SITE_FILE);
-    const hovers = await ask<vscode.Hover[]>(site, 'executeHoverProvider', placeOf(site, 'K2-MT-101'));
-    const parts = hovers.flatMap(({ contents }) => contents);
-    matches(
-      parts.map((part) => (typeof part === 'string' ? part : part.value)).join('\n'),
-      /Highest dew point: \*\*74\.9 °C\*\*/,
-    );
+    matches(await hoverText('K2-MT-101'), /Highest dew point: \*\*74\.9 °C\*\*/);
+  },
+
+  async 'a hover on a report shows what its uncertainty is made of'() {
+    matches(await hoverText('dew-point'), /Uncertainty of the dew point.*\n[\s\S]*\| accuracy of the humidity sensor \|/);
   },
 
   async 'a dew point stands beside the humidity of a space'() {
@@ -46,6 +44,14 @@ export const READING_CHECKS: Checks<'reading'> = {
     equal(kinds.get('hp-heated'), 'variable');
   },
 };
+
+/** The text of the hovers where the site first says this. */
+async function hoverText(words: string): Promise<string> {
+  const site = await open(SITE_FILE);
+  const hovers = await ask<vscode.Hover[]>(site, 'executeHoverProvider', placeOf(site, words));
+  const parts = hovers.flatMap(({ contents }) => contents);
+  return parts.map((part) => (typeof part === 'string' ? part : part.value)).join('\n');
+}
 
 /** A token is five numbers: lines and columns behind the one before, its length, its type, its modifiers. */
 function decoded(
