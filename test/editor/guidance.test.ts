@@ -1,4 +1,5 @@
-import { statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
@@ -59,6 +60,17 @@ describeInEditor('what guides a user', () => {
     await expect.poll(textsOfFrames, { timeout: 20_000 }).toContain('sagt, welche Räume es gibt');
     await runCommand(page, 'Dewright: Diese Regel erklären');
     await page.locator('.quick-input-widget input[placeholder="Regel, die erklärt werden soll"]').waitFor();
+  });
+
+  it('the page of the extension shows nothing and leads nowhere that is not packed with it', () => {
+    const [installed = ''] = readdirSync(join(editor.server.dataFolder, 'extensions')).filter((name) =>
+      name.startsWith('dewright.'),
+    );
+    const folder = join(editor.server.dataFolder, 'extensions', installed);
+    const page = readFileSync(join(folder, 'readme.md'), 'utf8');
+    expect(page).toMatch(/^# Dewright\n/);
+    const targets = [...page.matchAll(/\]\(([^)]+)\)/g)].map(([, target = '']) => target);
+    expect(targets.filter((target) => !existsSync(join(folder, target)))).toEqual([]);
   });
 
   it('the packed extension is smaller than half a megabyte', () => {

@@ -17,6 +17,7 @@ export const FACTS = {
   ],
   reading: [
     'a hover on a point shows its highest dew point',
+    'a hover on a report shows what its uncertainty is made of',
     'a dew point stands beside the humidity of a space',
     'a line above a point tells its state, and leads to the place that it speaks of',
     'numbers, units, quantities and names are coloured apart',
@@ -25,6 +26,7 @@ export const FACTS = {
     'a key is offered with its explanation',
     'the quantities that a point can report are offered first, the others with the reason against them',
     'a unit is offered behind a number, the likeliest first',
+    'a model of the kit is offered with how well it suits the space',
   ],
   names: [
     'the definition of a model is in the kit',

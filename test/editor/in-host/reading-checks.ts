@@ -9,7 +9,10 @@ export const READING_CHECKS: Checks<'reading'> = {
   },
 
   async 'a hover on a report shows what its uncertainty is made of'() {
-    matches(await hoverText('dew-point'), /Uncertainty of the dew point.*\n[\s\S]*\| accuracy of the humidity sensor \|/);
+    matches(
+      await hoverText('dew-point'),
+      /Uncertainty of the dew point.*\n[\s\S]*\| accuracy of the humidity sensor \|/,
+    );
   },
 
   async 'a dew point stands beside the humidity of a space'() {

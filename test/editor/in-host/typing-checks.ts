@@ -27,6 +27,12 @@ export const TYPING_CHECKS: Checks<'typing'> = {
       ['K/min', 'K/h'],
     );
   },
+
+  async 'a model of the kit is offered with how well it suits the space'() {
+    const [model, ...others] = await offersAfter('    humidity-probe:', '      model: ');
+    equal([model?.label, others.length], ['hp-heated', 0]);
+    matches(model?.detail ?? '', /^suits, .* to spare$/);
+  },
 };
 
 /** What is offered behind a text that is typed on a new line below another, best first. */
