@@ -46,7 +46,7 @@ export function worstBudget(point: PointEvaluation, quantity: QuantityName): Bud
 }
 
 /** The value of a fact, which has to have one. */
-export function factValue({ facts }: PointEvaluation, id: string): number {
+export function factValue({ facts }: Pick<PointEvaluation, 'facts'>, id: string): number {
   const fact = facts.get(id);
   if (fact?.value === undefined) throw new Error(`${id}: ${fact?.missing ?? 'no such fact'}`);
   return fact.value;

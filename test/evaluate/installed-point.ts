@@ -1,10 +1,6 @@
 /** Evaluates one point of a site text, with invented models whose figures make hand calculations short. */
-import { fileUri } from '../../server/src/analysis/file-location.ts';
-import { Workspace } from '../../server/src/analysis/workspace.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-
-const SITE = fileUri('/fennmoor/fennmoor.dewsite.yaml');
-const KIT = fileUri('/fennmoor/models.dewkit.yaml');
+import { type AssessedText, assessedPoint, factValue } from './assessed-point.ts';
 
 const MODELS = `dewright: 1
 kit: {id: models}
@@ -27,38 +23,16 @@ transmitters:
   loop: {supply: {voltage: 18 .. 30 V, power: 2 W}, loop-minimum-voltage: 12 V}
 `;
 
-export interface SiteText {
-  /** One space in flow style. */
-  readonly space: string;
-  /** What the point says besides its space, in flow style without the braces. */
-  readonly point: string;
-  readonly header?: string;
-}
+/** A site text without a kit: the models above are its kit. */
+export type SiteText = Omit<AssessedText, 'kit'>;
 
-export function installedPoint({ space, point, header = 'surroundings: 5 .. 32 degC' }: SiteText): PointEvaluation {
-  const workspace = new Workspace();
-  workspace.set(KIT, MODELS);
-  workspace.set(
-    SITE,
-    `dewright: 1
-site: {id: fennmoor, ${header}, kits: [models.dewkit.yaml]}
-spaces:
-  room: ${space}
-points:
-  P-1: {space: room, ${point}}
-`,
-  );
-  const content = workspace.analysis(SITE)?.content;
-  const evaluated = content?.kind === 'site' ? content.site.points.get('P-1') : undefined;
-  if (evaluated === undefined) throw new Error('the site text gives no point');
-  return evaluated;
+export function installedPoint(text: SiteText): PointEvaluation {
+  return assessedPoint({ ...text, kit: MODELS });
 }
 
 /** The value of a fact, which has to have one. */
 export function knownValue(facts: PointEvaluation['facts'], id: string): number {
-  const fact = facts.get(id);
-  if (fact?.value === undefined) throw new Error(`${id}: ${fact?.missing ?? 'no such fact'}`);
-  return fact.value;
+  return factValue({ facts }, id);
 }
 
 /** Why a fact has no value. */

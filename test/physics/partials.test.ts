@@ -5,25 +5,10 @@ import { dewPointAt } from '../../server/src/physics/quantities.ts';
 import { quantityOf, type StateQuantity } from '../../server/src/physics/quantity-of-state.ts';
 import { saturatedVapourPressure } from '../../server/src/physics/saturated-vapour.ts';
 import { vapourPressureFromRelativeHumidity } from '../../server/src/physics/vapour-pressure.ts';
+import { HUMIDITY_QUANTITIES } from './humidity-quantities.ts';
 import { centralDifference, relativeDifference } from './numeric.ts';
 
-const QUANTITIES: readonly StateQuantity[] = [
-  'relative-humidity',
-  'relative-humidity-ice',
-  'dew-point',
-  'frost-point',
-  'vapour-pressure',
-  'mixing-ratio',
-  'specific-humidity',
-  'volume-fraction',
-  'absolute-humidity',
-  'wet-bulb',
-  'specific-enthalpy',
-  'vapour-pressure-deficit',
-  'dew-point-depression',
-  'air-temperature',
-  'density',
-];
+const QUANTITIES: readonly StateQuantity[] = [...HUMIDITY_QUANTITIES, 'air-temperature', 'density'];
 
 /** Air temperature, pressure, share of saturation over water: kilns, provers, cold stores, compressed air, past boiling. */
 const STATES = [
