@@ -1,5 +1,5 @@
 /** `dewright fix`: applies safe fixes, and choices that are named. */
-import { createTwoFilesPatch } from 'diff';
+import { createTwoFilesPatch, FILE_HEADERS_ONLY } from 'diff';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { FileEdit, Fix } from '../analysis/finding.ts';
 import type { Workspace } from '../analysis/workspace.ts';
@@ -31,8 +31,7 @@ export function fix(call: Call): number {
     return text === old ? [] : [{ path: filePath(file), old, text }];
   });
   for (const { path, old, text } of changed) {
-    if (call.flags.has('dry-run'))
-      process.stdout.write(createTwoFilesPatch(`a/${shownPath(path)}`, `b/${shownPath(path)}`, old, text, '', ''));
+    if (call.flags.has('dry-run')) process.stdout.write(unifiedDiff(shownPath(path), old, text));
     else replaceFile(path, text);
   }
   const verb = call.flags.has('dry-run') ? 'would be made' : 'made';
@@ -78,4 +77,10 @@ function apply(workspace: Workspace, edits: readonly FileEdit[]): number {
       );
   }
   return edits.length;
+}
+
+function unifiedDiff(path: string, old: string, text: string): string {
+  return createTwoFilesPatch(`a/${path}`, `b/${path}`, old, text, undefined, undefined, {
+    headerOptions: FILE_HEADERS_ONLY,
+  });
 }
