@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
-import { openWorkbench, runCommand } from './workbench-page.ts';
+import { openWorkbench, repeatUntilVisible, runCommand } from './workbench-page.ts';
 
 const SITE_FILE = 'fennmoor.dewsite.yaml';
 const LARGEST_PACKAGE = 500_000;
@@ -30,11 +30,13 @@ describeInEditor('what guides a user', () => {
 
   it('the language status counts points and findings, and leads to the Problems panel', async () => {
     await openSite();
-    await page.locator('#status\\.languageStatus').hover();
     const status = page.locator('.hover-language-status', { hasText: 'Points' });
+    await page.locator('#status\\.languageStatus').hover();
     await status.filter({ hasText: /Points: 2, findings: [1-9]/ }).waitFor();
-    await status.locator('a', { hasText: 'Show Problems' }).click();
-    await page.locator('.markers-panel .marker-message').first().waitFor();
+    await repeatUntilVisible(
+      () => status.locator('a', { hasText: 'Show Problems' }).click(),
+      page.locator('.markers-panel .marker-message').first(),
+    );
   });
 
   it('the walkthrough shows its steps and their pages', async () => {

@@ -24,7 +24,7 @@ export function placeIn(text: string, words: string, after = ''): Place {
 }
 
 const PATIENCE = 20_000;
-const BETWEEN_PRESSES = 2_500;
+const BETWEEN_TRIES = 2_500;
 
 export async function openWorkbench(page: Page, server: WorkbenchServer, folder: string, file: string): Promise<void> {
   const payload = JSON.stringify([['openFile', server.addressOf(`${folder}/${file}`)]]);
@@ -101,13 +101,22 @@ export async function save(page: Page): Promise<void> {
   await page.locator('.tab.active.dirty').waitFor({ state: 'detached' });
 }
 
-/** A key that is pressed while the focus moves is lost, as just after a quick input closed: press again until it worked. */
-export async function pressUntilVisible(page: Page, keys: readonly string[], expected: Locator): Promise<Locator> {
+export function pressUntilVisible(page: Page, keys: readonly string[], expected: Locator): Promise<Locator> {
+  return repeatUntilVisible(async () => {
+    for (const key of keys) await page.keyboard.press(key);
+  }, expected);
+}
+
+/**
+ * A key that is pressed while the focus moves is lost, as just after a quick input closed, and so is a click on what is
+ * just drawn anew: do it again until it worked.
+ */
+export async function repeatUntilVisible(act: () => Promise<void>, expected: Locator): Promise<Locator> {
   const deadline = Date.now() + PATIENCE;
   for (;;) {
-    for (const key of keys) await page.keyboard.press(key);
+    await act();
     try {
-      await expected.waitFor({ timeout: BETWEEN_PRESSES });
+      await expected.waitFor({ timeout: BETWEEN_TRIES });
       return expected;
     } catch (error) {
       if (Date.now() > deadline) throw error;
