@@ -17,8 +17,9 @@ declare module 'vitest' {
 export default function setup(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), 'dewright-vsix-'));
   const editor = prepareEditor(folder, console.error);
-  if (!editor.ok) console.error(editor.problem);
+  const webWorkbench = setUpWebWorkbench(console.error);
+  for (const needed of [editor, webWorkbench]) if (!needed.ok) console.error(needed.problem);
   project.provide('editor', editor);
-  project.provide('webWorkbench', setUpWebWorkbench(console.error));
+  project.provide('webWorkbench', webWorkbench);
   return () => rmSync(folder, { recursive: true });
 }

@@ -4,26 +4,23 @@ import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { startBrowser } from './browser.ts';
 import { FACTS, type InHostResult, type InHostStart, RESULT_MARK, START_MARK } from './in-host/facts.ts';
 import { bundledSuite, pageWithSuite, runInHost } from './run-in-host.ts';
-import { copyOfWorkspace, describeInEditor, startEditor } from './running-editor.ts';
+import { copyOfWorkspace, describeInEditor, describeInPageAlone, startEditor } from './running-editor.ts';
 import { startWebWorkbench } from './web-workbench.ts';
 
-interface Host {
-  readonly host: string;
-  readonly inWebWorker: boolean;
-  /** Of the folder that is open. */
-  readonly scheme: string;
-  /** @returns what the suite wrote there */
-  run(): Promise<readonly string[]>;
-}
+type Place = Pick<InHostStart, 'inWebWorker' | 'scheme'>;
 
-const HOSTS: readonly Host[] = [
-  { host: 'on Node', inWebWorker: false, scheme: 'file', run: () => runServed(false) },
-  { host: 'in a web worker', inWebWorker: true, scheme: 'vscode-remote', run: () => runServed(true) },
-  { host: 'in a page alone', inWebWorker: true, scheme: 'vscode-test-web', run: runInPageAlone },
-];
+tryFacts('on Node', describeInEditor, { inWebWorker: false, scheme: 'file' }, () => runServed(false));
+tryFacts('in a web worker', describeInEditor, { inWebWorker: true, scheme: 'vscode-remote' }, () => runServed(true));
+tryFacts('in a page alone', describeInPageAlone, { inWebWorker: true, scheme: 'vscode-test-web' }, runInPageAlone);
 
-for (const { host, inWebWorker, scheme, run } of HOSTS) {
-  describeInEditor(`inside the extension host ${host}`, () => {
+/** @param run has the suite run there and returns what it wrote */
+function tryFacts(
+  host: string,
+  describeThere: typeof describeInEditor,
+  place: Place,
+  run: () => Promise<readonly string[]>,
+): void {
+  describeThere(`inside the extension host ${host}`, () => {
     let lines: readonly string[] = [];
 
     beforeAll(async () => {
@@ -32,7 +29,7 @@ for (const { host, inWebWorker, scheme, run } of HOSTS) {
 
     it('the extension activates there', () => {
       const [start] = marked<InHostStart>(lines, START_MARK);
-      expect(start, lines.join('\n')).toMatchObject({ inWebWorker, scheme });
+      expect(start, lines.join('\n')).toMatchObject(place);
       const [activation, findings] = [start?.activation.toFixed(0), start?.firstFindings.toFixed(0)];
       console.log(`${host}: active after ${activation} ms, the first findings ${findings} ms later`);
     });

@@ -18,8 +18,14 @@ export interface RunningEditor {
   end(): Promise<void>;
 }
 
-/** Without a browser or a workbench these tests are skipped; under CI they fail with the sentence that says why. */
-export const describeInEditor = describe.skipIf(!inject('editor').ok && process.env.CI === undefined);
+export const describeInEditor = describeWith(inject('editor'));
+/** In VS Code as a web page alone. */
+export const describeInPageAlone = describeWith(inject('editor'), inject('webWorkbench'));
+
+/** Where something needed is not there these tests are skipped; under CI they fail with the sentence that says why. */
+function describeWith(...needed: readonly { readonly ok: boolean }[]): ReturnType<typeof describe.skipIf> {
+  return describe.skipIf(needed.some(({ ok }) => !ok) && process.env.CI === undefined);
+}
 
 export async function startEditor(options: Omit<ServerOptions, 'vsix'> = {}): Promise<RunningEditor> {
   const editor = inject('editor');
