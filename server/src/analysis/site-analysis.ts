@@ -133,7 +133,8 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
   const loaded: LoadedKit[] = [];
   const kitFiles: FileModel[] = [];
   let complete = model.header !== undefined && !model.brokenKeys.has('site');
-  const others = surroundings.kitFiles.map((kit) => relativeName(file, kit));
+  const listed = new Set(model.header?.value.kits?.value.map(({ value }) => value));
+  const others = surroundings.kitFiles.map((kit) => relativeName(file, kit)).filter((kit) => !listed.has(kit));
   const kits = (model.header?.value.kits?.value ?? []).map((named): KitReference => {
     const uri = resolveFile(file, named.value);
     const kit = fileKindOf(named.value) === 'kit' ? surroundings.parsed(uri) : undefined;
