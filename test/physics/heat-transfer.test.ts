@@ -11,6 +11,7 @@ import {
   verticalPlateNusselt,
 } from '../../server/src/physics/heat-transfer.ts';
 import { radiationError, radiativeCoefficient } from '../../server/src/physics/radiation.ts';
+import { HEAD } from './heated-head.ts';
 
 /** Incropera and DeWitt, table A.4, 350 K; specific heat from memory. */
 const AIR_AT_350_K: AirProperties = {
@@ -21,16 +22,6 @@ const AIR_AT_350_K: AirProperties = {
   density: 0.995,
   specificHeat: 1009,
 };
-
-const STEM = { diameter: 0.012, wallThickness: 0.001, conductivity: 17 };
-const HEAD = {
-  diameter: 0.012,
-  length: 0.06,
-  axis: 'vertical',
-  emissivity: 0.22,
-  stem: STEM,
-  stemLength: 0.14,
-} as const;
 
 describe('cylinder in cross flow', () => {
   it('Incropera example 7.4: Re 6071, Pr 0.70 gives Nu 40.6 as printed', () => {

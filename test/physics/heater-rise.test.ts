@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { headConductance } from '../../server/src/physics/head-conductance.ts';
 import { heaterPower, reachableRise } from '../../server/src/physics/heater-rise.ts';
+import { HEAD } from './heated-head.ts';
 
 const AIR = {
   conductivity: 0.0287,
@@ -11,15 +12,6 @@ const AIR = {
   density: 1.06,
   specificHeat: 1007,
 };
-const STEM = { diameter: 0.012, wallThickness: 0.001, conductivity: 17 };
-const HEAD = {
-  diameter: 0.012,
-  length: 0.06,
-  axis: 'vertical',
-  emissivity: 0.22,
-  stem: STEM,
-  stemLength: 0.14,
-} as const;
 
 describe('power of a heater', () => {
   it("Joule's law: three quarters of the voltage leave a resistive heater nine sixteenths of its power", () => {

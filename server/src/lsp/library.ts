@@ -26,11 +26,17 @@ export class Library {
   }
 
   /** A file that is new on disk counts only where the search for files finds it: git may ignore it. */
-  async changedOnDisk(uri: string): Promise<void> {
-    const wasMissing = this.#missing.delete(uri);
-    if (this.#open.has(uri)) return;
-    const known = this.workspace.has(uri) || wasMissing || (await this.#access.findFiles()).includes(uri);
-    if (known) await this.#readAgain(uri);
+  async changedOnDisk(uris: readonly string[]): Promise<void> {
+    let listed: ReadonlySet<string> | undefined;
+    for (const uri of uris) {
+      const wasMissing = this.#missing.delete(uri);
+      if (this.#open.has(uri)) continue;
+      if (!wasMissing && !this.workspace.has(uri)) {
+        listed ??= new Set(await this.#access.findFiles());
+        if (!listed.has(uri)) continue;
+      }
+      await this.#readAgain(uri);
+    }
   }
 
   /** Reads every file of the workspace that is not known yet, one after another, so that the editor comes between. */

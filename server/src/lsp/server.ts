@@ -3,6 +3,7 @@ import {
   type Connection,
   DidChangeWatchedFilesNotification,
   FileChangeType,
+  type FileEvent,
   type Range,
   TextDocuments,
 } from 'vscode-languageserver';
@@ -69,10 +70,10 @@ function serve(connection: Connection, client: Client, library: Library): void {
     diagnostics.refresh();
   });
   connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    for (const { uri, type } of changes) {
-      if (type === FileChangeType.Deleted && documents.get(uri) === undefined) workspace.remove(uri);
-      else await library.changedOnDisk(uri);
-    }
+    const isGone = ({ uri, type }: FileEvent): boolean =>
+      type === FileChangeType.Deleted && documents.get(uri) === undefined;
+    for (const { uri } of changes.filter(isGone)) workspace.remove(uri);
+    await library.changedOnDisk(changes.filter((change) => !isGone(change)).map(({ uri }) => uri));
     diagnostics.refresh();
   });
 
