@@ -4,7 +4,7 @@ import type { ModelCatalogue } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SiteSettings } from '../evaluate/site-settings.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import type { KitModel, SiteModel, VisitModel } from '../model/file-models.ts';
+import type { KitModel, SiteModel } from '../model/file-models.ts';
 import type { Located } from '../model/located.ts';
 import type { ModelProblem } from '../model/problem.ts';
 import type { FileKind } from '../model/schema.ts';
@@ -119,11 +119,6 @@ export interface KitView {
   readonly model: KitModel;
   /** Ids of models that some site of the workspace uses, or undefined while the workspace is not wholly known. */
   readonly usedModels: ReadonlySet<string> | undefined;
-}
-
-export interface VisitView {
-  readonly file: string;
-  readonly model: VisitModel;
 }
 
 /** The acceptance comments of a file that accept nothing. */
