@@ -92,7 +92,11 @@ export function wallPull(thermometer: Thermometer, space: SpaceEvaluation, other
  * The air's film on the stem, W/(m²·K). Most of a stem differs so little from the air that it drives next to no
  * natural convection: leaving that difference out makes the film poor and the error large.
  */
-function stemFilm({ stem, insertion, axis }: MountedStem, speed: number, state: AirState): number {
+export function stemFilm(
+  { stem, insertion, axis }: MountedStem,
+  speed: number,
+  state: Pick<AirState, 'airCelsius' | 'pressure'>,
+): number {
   const cylinder = { diameter: stem.diameter, length: insertion, axis };
   return filmCoefficient(cylinder, speed, 0, dryAirProperties(state.airCelsius, state.pressure));
 }
