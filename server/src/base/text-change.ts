@@ -7,33 +7,27 @@ export interface TextChange {
   readonly newEnd: number;
 }
 
-/** Stretches of this many characters are compared at once: that is a memory comparison, not a loop. */
-const CHUNK = 1 << 15;
-
 /** @returns the changed stretch, or undefined where the texts are equal */
 export function changeBetween(before: string, after: string): TextChange | undefined {
   if (before === after) return undefined;
-  const start = sharedAtStart(before, after);
-  const most = Math.min(before.length, after.length) - start;
-  const tail = sharedAtEnd(before, after, most);
+  const most = Math.min(before.length, after.length);
+  const start = longestShared(most, (from, to) => before.slice(from, to) === after.slice(from, to));
+  const tail = longestShared(
+    most - start,
+    (from, to) =>
+      before.slice(before.length - to, before.length - from) === after.slice(after.length - to, after.length - from),
+  );
   return { start, oldEnd: before.length - tail, newEnd: after.length - tail };
 }
 
-function sharedAtStart(one: string, other: string): number {
-  const most = Math.min(one.length, other.length);
-  let at = 0;
-  while (at < most && one.slice(at, at + CHUNK) === other.slice(at, at + CHUNK)) at += CHUNK;
-  while (at < most && one.charCodeAt(at) === other.charCodeAt(at)) at++;
-  return Math.min(at, most);
-}
+/** Long stretches are compared at once, which is a memory comparison, and shorter ones where they differ. */
+const LONGEST_STRETCH = 1 << 15;
 
-function sharedAtEnd(one: string, other: string, most: number): number {
-  const equalChunk = (shared: number): boolean =>
-    one.slice(one.length - shared - CHUNK, one.length - shared) ===
-    other.slice(other.length - shared - CHUNK, other.length - shared);
+/** How many characters are equal, counted from one end. */
+function longestShared(most: number, isEqual: (from: number, to: number) => boolean): number {
   let shared = 0;
-  while (shared + CHUNK <= most && equalChunk(shared)) shared += CHUNK;
-  while (shared < most && one.charCodeAt(one.length - shared - 1) === other.charCodeAt(other.length - shared - 1))
-    shared++;
+  for (let stretch = LONGEST_STRETCH; stretch >= 1; stretch /= 2) {
+    while (shared + stretch <= most && isEqual(shared, shared + stretch)) shared += stretch;
+  }
   return shared;
 }

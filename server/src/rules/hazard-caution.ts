@@ -9,6 +9,7 @@ import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
 import { appendItem } from '../syntax/edit-list.ts';
 import type { FindingDraft, FixDraft, Related, Rule } from './rule.ts';
+import { pointsOfSpace } from './support/points-of-space.ts';
 import { atCorner } from './support/words.ts';
 
 export const rule: Rule = {
@@ -28,13 +29,7 @@ export const rule: Rule = {
   facts: ['wall-outer-surface', 'over-pressure'],
   fixes: ['choice'],
   check: {
-    site: ({ spaces, points }) =>
-      spaces.flatMap((space) =>
-        unnamed(
-          space,
-          points.filter((point) => point.space?.id === space.id),
-        ),
-      ),
+    site: (view) => view.spaces.flatMap((space) => unnamed(space, pointsOfSpace(view, space))),
   },
 };
 

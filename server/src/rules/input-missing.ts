@@ -4,6 +4,7 @@ import type { Origin } from '../syntax/nodes.ts';
 import type { FindingDraft, KitView, Rule, SiteView } from './rule.ts';
 import { type MissingInput, missingAtPoint, missingInHeader, missingInSpace } from './support/missing-inputs.ts';
 import { missingOfHumidityProbe, missingOfTemperatureProbe } from './support/missing-model-data.ts';
+import { pointsOfSpace } from './support/points-of-space.ts';
 
 export const rule: Rule = {
   name: 'input-missing',
@@ -31,10 +32,9 @@ function missingInSite(view: SiteView): readonly FindingDraft[] {
   const { header } = view.model;
   return [
     ...(header === undefined ? [] : toldAt(header.keyOrigin ?? header.origin, missingInHeader(view))),
-    ...view.spaces.flatMap((space) => {
-      const points = view.points.filter((point) => point.space?.id === space.id);
-      return toldAt(space.keyOrigin, missingInSpace(space, points), space.id);
-    }),
+    ...view.spaces.flatMap((space) =>
+      toldAt(space.keyOrigin, missingInSpace(space, pointsOfSpace(view, space)), space.id),
+    ),
   ];
 }
 

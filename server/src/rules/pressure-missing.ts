@@ -5,6 +5,7 @@ import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
+import { pointsOfSpace } from './support/points-of-space.ts';
 import { atCorner } from './support/words.ts';
 
 export const rule: Rule = {
@@ -20,13 +21,15 @@ export const rule: Rule = {
   facts: ['pressure-from-altitude', 'pressure-to-give', 'QUANTITY/pressure-effect'],
   fixes: ['safe', 'choice'],
   check: {
-    site: ({ spaces, points }) =>
-      spaces
+    site: (view) =>
+      view.spaces
         .filter(({ facts }) => facts.has('pressure-from-altitude'))
-        .flatMap((space) => {
-          const measured = points.filter((point) => point.space === space && !point.entry.broken);
-          return missing(space, measured);
-        }),
+        .flatMap((space) =>
+          missing(
+            space,
+            pointsOfSpace(view, space).filter(({ entry }) => !entry.broken),
+          ),
+        ),
   },
 };
 

@@ -82,7 +82,24 @@ export function splitAgain(
   });
   if (!splittable || starts.length === 0) return coldly();
   const tail = before.slice(before.length - back).map(({ path, start }) => ({ path, at: start + moved }));
-  return { stretches: stretchesOf([...starts, ...tail], text.length), front, back };
+  const stretches = stretchesOf([...starts, ...tail], text.length);
+  return { stretches, front: untouchedFrom(front, stretches, before, change.start), back };
+}
+
+/** The scan began anew one stretch before the change: that one counts as untouched where the change did not reach it. */
+function untouchedFrom(
+  front: number,
+  now: readonly Stretch[],
+  before: readonly Stretch[],
+  changeStart: number,
+): number {
+  let untouched = front;
+  for (; untouched < Math.min(now.length, before.length); untouched++) {
+    const [own, old] = [now[untouched], before[untouched]];
+    if (own === undefined || old === undefined || own.end > changeStart) break;
+    if (own.start !== old.start || own.end !== old.end || !samePath(own.path, old.path)) break;
+  }
+  return untouched;
 }
 
 /**
