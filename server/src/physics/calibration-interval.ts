@@ -1,0 +1,118 @@
+/** How long a measuring instrument may go until its next check: from how its errors grew, or from how often it passed. */
+import { binomialProbability, probabilityRange } from './binomial-distribution.ts';
+import type { ToleranceLimits } from './decision.ts';
+import { type DriftFit, driftAt } from './drift-fit.ts';
+import type { Formula } from './formula.ts';
+import { coverageFactorFor } from './student-distribution.ts';
+
+export const VARIABLES_DATA_METHOD: Formula = {
+  id: 'variables-data-interval',
+  title: 'Interval from variables data',
+  equation: 'drift(t) ± k · u(t) within the limits; u² = scatter² + u²(drift)',
+  source: 'NASA-HDBK-8739.19-5, interval from variables data',
+  validity: [],
+};
+
+export const TEST_INTERVAL_METHOD: Formula = {
+  id: 'test-interval',
+  title: 'Interval by test against a target',
+  equation: 'I = I0 · (1 - C + C · 10^(R - target)), C the confidence that R differs from the target',
+  source: 'NCSL RP-1, method A3 (form from memory; it reproduces the published figures)',
+  validity: [],
+};
+
+/** The interval is looked for in so many even steps, and then refined: more than the turns that a drift can take. */
+const STEPS = 1000;
+const HALVINGS = 40;
+
+/**
+ * Time until a drifting error can no longer be said to lie within its limits; the unit is that of the fit.
+ *
+ * drift ± k·u against each limit, NASA-HDBK-8739.19-5; k is Student's for the fit's degrees of freedom, from both tails
+ * where there are two limits and from one where there is one.
+ *
+ * Worked values (its tables 7-5 to 7-7): from 10.03 with u0 0.28, and 90 %, 140.1 d for 9 to 11 and 171.75 d for up to 11.
+ *
+ * @param confidence 0 to 1; 0 looks at the drift itself, without its uncertainty
+ * @param longest time that is looked at
+ * @returns 0 where a limit is passed at once, undefined where both are kept until the longest time
+ */
+export function intervalForLimits(
+  fit: DriftFit,
+  { low = -Infinity, high = Infinity }: ToleranceLimits,
+  confidence: number,
+  longest: number,
+): number | undefined {
+  const isOneSided = low === -Infinity || high === Infinity;
+  const k = coverageFactor(isOneSided ? 2 * confidence - 1 : confidence, fit.degreesOfFreedom);
+  return firstTime((elapsed) => {
+    const { value, readingUncertainty } = driftAt(fit, elapsed);
+    return value + k * readingUncertainty > high || value - k * readingUncertainty < low;
+  }, longest);
+}
+
+function coverageFactor(confidence: number, degreesOfFreedom: number | undefined): number {
+  return confidence > 0 ? coverageFactorFor(confidence, degreesOfFreedom) : 0;
+}
+
+function firstTime(isPassed: (elapsed: number) => boolean, longest: number): number | undefined {
+  if (isPassed(0)) return 0;
+  const step = longest / STEPS;
+  let high = step;
+  while (!isPassed(high)) {
+    high += step;
+    if (high > longest) return undefined;
+  }
+  let low = high - step;
+  for (let halvings = 0; halvings < HALVINGS; halvings++) {
+    const middle = (low + high) / 2;
+    if (isPassed(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** Checks that were made at one interval. */
+export interface IntervalRecord {
+  /** In any unit. */
+  readonly interval: number;
+  /** Checks that found the instrument within its tolerance; whole, 0 up to `checks`. */
+  readonly inTolerance: number;
+  /** Whole, 1 or more. */
+  readonly checks: number;
+}
+
+export interface TestedInterval {
+  /** In the unit of the record. */
+  readonly interval: number;
+  /** That the share found within tolerance differs from the target, 0 to 1. */
+  readonly rejectionConfidence: number;
+  /** The shares that the record does not contradict, at the confidence asked for. */
+  readonly observed: { readonly low: number; readonly high: number };
+}
+
+/** An interval is at most halved or doubled at once. Common practice, no source. */
+const LARGEST_CHANGE = 2;
+
+/**
+ * Tests an interval against the share of checks that should find the instrument within its tolerance, and changes it
+ * where the record differs from that with the confidence asked for.
+ *
+ * NCSL RP-1 method A3: `TEST_INTERVAL_METHOD`, with the two-sided binomial test. A single check says little and changes little.
+ *
+ * Worked value (tutorial data of 2019): 15 of 20 at 365 d, target 0.95: 231 d, rejected with confidence 0.9949.
+ *
+ * @param target share within tolerance, 0 to 1
+ * @param confidence from which on the interval is changed, 0 to 1
+ */
+export function testedInterval(record: IntervalRecord, target: number, confidence: number): TestedInterval {
+  const { interval, inTolerance, checks } = record;
+  const atMost = binomialProbability(inTolerance, checks, target);
+  const atLeast = 1 - binomialProbability(inTolerance - 1, checks, target);
+  const rejectionConfidence = Math.max(0, 1 - 2 * Math.min(atMost, atLeast));
+  const observed = probabilityRange(inTolerance, checks, confidence);
+  if (rejectionConfidence < confidence) return { interval, rejectionConfidence, observed };
+  const factor = 1 - rejectionConfidence + rejectionConfidence * 10 ** (inTolerance / checks - target);
+  const bounded = Math.min(LARGEST_CHANGE, Math.max(1 / LARGEST_CHANGE, factor));
+  return { interval: interval * bounded, rejectionConfidence, observed };
+}

@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type DriftReading, driftAt, fitDrift } from '../../server/src/physics/drift-fit.ts';
+
+/** JCGM 100:2008 table H.6: corrections of a thermometer in °C, by its reading less 20 °C (data from memory). */
+const TABLE_H6: readonly (readonly [number, number])[] = [
+  [1.521, -0.171],
+  [2.012, -0.169],
+  [2.512, -0.166],
+  [3.003, -0.159],
+  [3.507, -0.164],
+  [3.999, -0.165],
+  [4.513, -0.156],
+  [5.002, -0.157],
+  [5.503, -0.159],
+  [6.01, -0.161],
+  [6.511, -0.16],
+];
+
+function readings(rows: readonly (readonly [number, number])[], standardUncertainty?: number): DriftReading[] {
+  return rows.map(([elapsed, value]) => ({
+    elapsed,
+    value,
+    ...(standardUncertainty === undefined ? {} : { standardUncertainty }),
+  }));
+}
+
+function fitted(...given: Parameters<typeof fitDrift>) {
+  const fit = fitDrift(...given);
+  if (fit === undefined) throw new Error('no fit');
+  return fit;
+}
+
+describe('a straight line', () => {
+  const fit = fitted(readings(TABLE_H6));
+
+  it('JCGM 100 H.3.3: a −0.1712, b 0.00218, s 0.0035, each to its printed digits', () => {
+    expect(fit.coefficients[0]).toBeCloseTo(-0.1712, 4);
+    expect(fit.coefficients[1]).toBeCloseTo(0.00218, 5);
+    expect(fit.scatter).toBeCloseTo(0.0035, 4);
+    expect(fit.degreesOfFreedom).toBe(9);
+  });
+
+  it('JCGM 100 H.3.3: u(a) 0.0029, u(b) 0.00067, correlation −0.930', () => {
+    const [ofStart, ofRate] = fit.variances.map(Math.sqrt);
+    expect(ofStart).toBeCloseTo(0.0029, 4);
+    expect(ofRate).toBeCloseTo(0.00067, 5);
+    expect(fit.covariance / ((ofStart ?? 0) * (ofRate ?? 0))).toBeCloseTo(-0.93, 3);
+  });
+
+  it('JCGM 100 H.3.4: the correction at 30 °C is −0.1494 °C with standard uncertainty 0.0041 °C', () => {
+    const at = driftAt(fit, 10);
+    expect(at.value).toBeCloseTo(-0.1494, 4);
+    expect(at.standardUncertainty).toBeCloseTo(0.0041, 4);
+    expect(at.readingUncertainty).toBeCloseTo(Math.hypot(at.standardUncertainty, fit.scatter), 12);
+  });
+
+  it('readings that scatter more than their uncertainties say are as uncertain as they scatter', () => {
+    const tooSure = fitted(readings(TABLE_H6, 1e-4));
+    expect(tooSure.variances[1] / fit.variances[1]).toBeCloseTo(1, 9);
+    expect(tooSure.scatter).toBeCloseTo(fit.scatter, 12);
+  });
+
+  it('readings that scatter less are as uncertain as they say: u(b)² = u²/Σ(t − t̄)²', () => {
+    const fit = fitted(
+      readings(
+        [
+          [-1, 0.1],
+          [0, 0.2],
+          [1, 0.3],
+        ],
+        0.5,
+      ),
+    );
+    expect(fit.coefficients[1]).toBeCloseTo(0.1, 12);
+    expect(fit.variances[1]).toBeCloseTo(0.5 ** 2 / 2, 12);
+    expect(fit.degreesOfFreedom).toBeUndefined();
+  });
+
+  it('a reading weighs by its uncertainty: one of 10 u counts a hundredth', () => {
+    const sure = { standardUncertainty: 0.1 };
+    const fit = fitted([
+      { elapsed: 0, value: 0, ...sure },
+      { elapsed: 1, value: 1, ...sure },
+      { elapsed: 1, value: 2, standardUncertainty: 1 },
+    ]);
+    // By hand: the value at 1 is the weighted mean (1 + 2/100)/(1 + 1/100).
+    expect(driftAt(fit, 1).value).toBeCloseTo(1.02 / 1.01, 12);
+  });
+
+  it('takes three readings, and two times', () => {
+    expect(
+      fitDrift(
+        readings([
+          [0, 0],
+          [1, 1],
+        ]),
+      ),
+    ).toBeUndefined();
+    expect(
+      fitDrift(
+        readings([
+          [1, 0],
+          [1, 1],
+          [1, 2],
+        ]),
+      ),
+    ).toBeUndefined();
+  });
+
+  it('gives finite numbers for any readings', () => {
+    const reading = fc.record({
+      elapsed: fc.double({ min: -30, max: 30, noNaN: true }),
+      value: fc.double({ min: -50, max: 50, noNaN: true }),
+      standardUncertainty: fc.double({ min: 1e-4, max: 10, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(reading, { minLength: 3, maxLength: 12 }), (given) => {
+        const fit = fitDrift(given);
+        if (fit === undefined) return;
+        const numbers = [...fit.coefficients, ...fit.variances, ...Object.values(driftAt(fit, 40))];
+        expect(numbers.every(Number.isFinite)).toBe(true);
+      }),
+    );
+  });
+});
