@@ -23,6 +23,7 @@ import { rangeIn } from './protocol.ts';
 import type { Served } from './served.ts';
 import { readSettings } from './settings.ts';
 import { serveStructure } from './structure-requests.ts';
+import { serveViews } from './view-requests.ts';
 
 /** @param otherAccess file access where the client does not read files for the server; gets the workspace folders */
 export function startServer(connection: Connection, otherAccess: (folders: readonly string[]) => FileAccess): void {
@@ -84,6 +85,7 @@ function serve(connection: Connection, client: Client, library: Library): void {
   serveNavigation(served);
   serveStructure(served);
   serveTexts(served);
+  serveViews(served);
   documents.listen(connection);
 }
 

@@ -3,6 +3,9 @@
  * gives the body of its pages. The colours are those of Okabe and Ito ("Color Universal Design", 2008), which people
  * with any colour vision tell apart; dashes and labels say the same again, so that no colour alone carries meaning.
  */
+import { CHART_STYLE } from './chart-style.ts';
+import { SECTION_STYLE } from './section-style.ts';
+
 const SERIES = {
   light: ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#a67300', '#2c7fb0'],
   dark: ['#56b4e9', '#e69f00', '#00c08b', '#cc79a7', '#f0e442', '#e8743b'],
@@ -47,6 +50,8 @@ ${SERIES_RULES}
 .drawing .dot { fill: var(--paper); stroke: var(--series, var(--ink)); stroke-width: 1.8; }
 .drawing .title { font-weight: 600; }
 .drawing .quiet { fill: var(--quiet); }
+${CHART_STYLE}
+${SECTION_STYLE}
 .drawing .end { text-anchor: end; }
 .drawing .middle { text-anchor: middle; }
 .drawing .here .area { fill-opacity: 0.34; stroke-width: 2.8; }

@@ -17,6 +17,8 @@ export interface Drawing {
   /** What can be seen in it, in words. */
   readonly description: string;
   readonly content: readonly MarkupNode[];
+  /** `data-zooms`: it can be zoomed and moved; `data-reads`: the server says what stands at a spot of it. */
+  readonly attributes?: Attributes;
 }
 
 export type XY = readonly [x: number, y: number];
@@ -25,16 +27,17 @@ export type XY = readonly [x: number, y: number];
  * A drawing that takes the width it is given. It is named by a label and not by a `title` element, which would pop up
  * over every empty spot.
  */
-export function drawing({ width, height, title, description, content }: Drawing): MarkupElement {
-  const attributes = {
+export function drawing({ width, height, title, description, content, attributes = {} }: Drawing): MarkupElement {
+  const frame = {
     xmlns: 'http://www.w3.org/2000/svg',
     class: 'drawing',
     viewBox: `0 0 ${roundedNumber(width)} ${roundedNumber(height)}`,
     // The parts of an `img` are hidden from screen readers, so one with stops for the focus must be a document.
     role: content.some(hasStop) ? 'graphics-document' : 'img',
     'aria-label': title,
+    ...attributes,
   };
-  return element('svg', attributes, [element('desc', {}, [description]), ...content]);
+  return element('svg', frame, [element('desc', {}, [description]), ...content]);
 }
 
 export function group(attributes: Attributes, children: readonly MarkupNode[]): MarkupElement {
@@ -47,6 +50,20 @@ export function line([x1, y1]: XY, [x2, y2]: XY, attributes: Attributes = {}): M
 
 export function label([x, y]: XY, text: string, attributes: Attributes = {}): MarkupElement {
   return element('text', { x, y, ...attributes }, [text]);
+}
+
+export function circle([cx, cy]: XY, r: number, attributes: Attributes = {}): MarkupElement {
+  return element('circle', { cx, cy, r, ...attributes });
+}
+
+/** Between two opposite corners, the upper left one first. */
+export function rectangle([x, y]: XY, [right, bottom]: XY, attributes: Attributes = {}): MarkupElement {
+  return element('rect', { x, y, width: right - x, height: bottom - y, ...attributes });
+}
+
+/** A text from a file may be of any length; a drawing cannot wrap it. */
+export function shortened(text: string, characters: number): string {
+  return text.length <= characters ? text : `${text.slice(0, Math.floor(characters) - 1)}…`;
 }
 
 /** A line through the points given. */

@@ -1,0 +1,21 @@
+/** Puts a new body into the page and keeps what the user was at: the focus, and a text half written. */
+
+export function showBody(view: HTMLElement, body: string): void {
+  const focused = view.contains(document.activeElement) ? document.activeElement : null;
+  const key = focused === null ? undefined : keyOf(focused);
+  const written = focused instanceof HTMLInputElement ? focused.value : undefined;
+  view.innerHTML = body;
+  if (key === undefined) return;
+  const again = [...view.querySelectorAll<HTMLElement | SVGElement>(FOCUSABLE)].find((each) => keyOf(each) === key);
+  if (again instanceof HTMLInputElement && written !== undefined) again.value = written;
+  again?.focus({ preventScroll: true });
+}
+
+const FOCUSABLE = '[tabindex], input, select, button';
+
+/** What makes an element the same as one in the body before. */
+function keyOf(element: Element): string {
+  return ['id', 'name', 'data-file', 'data-start', 'aria-label']
+    .map((name) => element.getAttribute(name) ?? '')
+    .join('\n');
+}

@@ -1,0 +1,83 @@
+/**
+ * The plane of the moist-air chart: air temperature to the right, humidity content upwards, as mixing ratio or as dew
+ * point, for one pressure. Where air is drawn and what air a spot stands for, by the physics that everything uses.
+ */
+import { valueIfOk } from '../base/outcome.ts';
+import type { PhaseEnvelope } from '../evaluate/envelope.ts';
+import { dewPointOfVapour } from '../physics/dew-point.ts';
+import { mixingRatio } from '../physics/quantities.ts';
+import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
+import { outlineOf } from './chart-outline.ts';
+import { placeOn, type Scale } from './scale.ts';
+import type { XY } from './svg.ts';
+
+export type HumidityAxis = 'mixing-ratio' | 'dew-point';
+
+export interface ChartPlane {
+  readonly axis: HumidityAxis;
+  /** Pa */
+  readonly pressure: number;
+  readonly temperature: Scale;
+  readonly humidity: Scale;
+}
+
+/** Pixels of the picture around the plane and in it. */
+export const FRAME = { left: 86, top: 64, right: 722, bottom: 504 } as const;
+
+/** Beyond this content air is more steam than air, and everything drier would lie on the lower edge. kg/kg */
+const MOST_MIXING_RATIO = 2;
+/** The driest air is drawn no further than this below the coldest temperature. K */
+const MOST_DEPRESSION = 40;
+const ROOM = 0.06;
+
+/** Takes in every envelope, and the temperatures in °C named besides. */
+export function planeOf(
+  axis: HumidityAxis,
+  pressure: number,
+  envelopes: readonly PhaseEnvelope[],
+  celsius: readonly number[],
+): ChartPlane {
+  const states = envelopes.flatMap((envelope) => outlineOf(envelope, pressure));
+  const temperatures = [...states.map(({ airCelsius }) => airCelsius), ...celsius];
+  const coldest = Math.min(...temperatures);
+  const contents = states.flatMap(({ vapourPressure }) => contentOf(axis, vapourPressure, pressure) ?? []);
+  const wettest = Math.max(...contents);
+  const driest = axis === 'mixing-ratio' ? 0 : Math.max(Math.min(...contents), coldest - MOST_DEPRESSION);
+  const [low, high] = widened(coldest, Math.max(...temperatures), 4);
+  const [, most] = widened(driest, wettest, axis === 'mixing-ratio' ? 0.002 : 4);
+  const least = axis === 'mixing-ratio' ? 0 : driest - (most - wettest);
+  return {
+    axis,
+    pressure,
+    temperature: { low, high, from: FRAME.left, to: FRAME.right },
+    humidity: { low: least, high: most, from: FRAME.bottom, to: FRAME.top },
+  };
+}
+
+function widened(low: number, high: number, least: number): readonly [number, number] {
+  const room = Math.max((high - low) * ROOM, least / 2);
+  return [low - room, high + room];
+}
+
+/** Where air is drawn, or undefined where it is too wet or too dry for the axis. */
+export function spotOfAir(
+  { axis, pressure, temperature, humidity }: ChartPlane,
+  celsius: number,
+  vapourPressure: number,
+) {
+  const content = contentOf(axis, vapourPressure, pressure);
+  if (content === undefined) return undefined;
+  return [placeOn(temperature, celsius), placeOn(humidity, content)] as const satisfies XY;
+}
+
+/** Where air of a relative humidity (fraction) is drawn. */
+export function spotOfHumidity(plane: ChartPlane, celsius: number, relativeHumidity: number): XY | undefined {
+  return spotOfAir(plane, celsius, relativeHumidity * saturatedVapourPressure(celsius, plane.pressure, 'water'));
+}
+
+/** The value on the axis of humidity content, canonical; of steam alone the most that the axis shows. */
+function contentOf(axis: HumidityAxis, vapourPressure: number, pressure: number): number | undefined {
+  if (axis === 'dew-point') return valueIfOk(dewPointOfVapour(vapourPressure, pressure));
+  if (vapourPressure >= pressure) return MOST_MIXING_RATIO;
+  return Math.min(MOST_MIXING_RATIO, mixingRatio({ airCelsius: 0, pressure, vapourPressure }));
+}

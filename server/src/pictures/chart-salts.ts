@@ -1,0 +1,60 @@
+/** The salts that the points of a space are checked with, on the moist-air chart: humidity over each at the check. */
+import { saltPlan } from '../evaluate/check-salts.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import { type ChartItem, type ChartLayer, type ChartSubject, spotsAround } from './chart-item.ts';
+import { spotOfHumidity } from './chart-plane.ts';
+import { polygon } from './svg.ts';
+
+interface CheckSalt {
+  readonly name: string;
+  readonly celsius: number;
+  readonly relativeHumidity: number;
+  readonly point: PointEvaluation;
+}
+
+export const saltItems: ChartLayer = (plane, subject) =>
+  saltsOf(subject).flatMap((salt): readonly ChartItem[] => {
+    const spot = spotOfHumidity(plane, salt.celsius, salt.relativeHumidity);
+    if (spot === undefined) return [];
+    const humidity = showQuantity(salt.relativeHumidity, 'relative-humidity');
+    const origin = salt.point.point.checks?.origin;
+    return [
+      {
+        mark: diamond(spot[0], spot[1]),
+        swatch: diamond(0, 0),
+        text: `check over ${salt.name}: ${humidity} at ${showQuantity(salt.celsius, 'temperature')}`,
+        place: origin === undefined ? undefined : subject.placeOf(origin),
+        label: `${salt.name} ${humidity}`,
+        spots: spotsAround(spot),
+      },
+    ];
+  });
+
+/** The temperatures of the checks in °C, which the chart must show. */
+export function checkTemperatures(subject: Pick<ChartSubject, 'space' | 'points'>): readonly number[] {
+  return saltsOf(subject).map(({ celsius }) => celsius);
+}
+
+/** Each salt once at each temperature. */
+function saltsOf({ space, points }: Pick<ChartSubject, 'space' | 'points'>): readonly CheckSalt[] {
+  const salts = points.flatMap((point) => {
+    const plan = saltPlan(point, space);
+    return (plan?.salts ?? []).flatMap(({ id, humidity }): readonly CheckSalt[] => {
+      if (plan === undefined || !humidity.ok) return [];
+      const { relativeHumidity } = humidity.value;
+      return [{ name: id, celsius: plan.at.value.value, relativeHumidity, point }];
+    });
+  });
+  return [...new Map(salts.map((salt) => [`${salt.name} ${salt.celsius}`, salt])).values()];
+}
+
+function diamond(x: number, y: number) {
+  const corners = [
+    [x, y - 5],
+    [x + 5, y],
+    [x, y + 5],
+    [x - 5, y],
+  ] as const;
+  return polygon(corners, { class: 'dot' });
+}

@@ -1,0 +1,77 @@
+/**
+ * What the sensors of a space see on the moist-air chart: the worst corner of the air, and where the heater moves it.
+ * The vapour pressure stays the same, so that the move is to the right, at constant dew point.
+ */
+import { sensorWarming } from '../evaluate/dryness.ts';
+import { type Corner, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import { type ChartItem, type ChartLayer, type ChartSubject, SWATCH, spotsAround } from './chart-item.ts';
+import { spotOfAir } from './chart-plane.ts';
+import { circle, group, line, polygon, type XY } from './svg.ts';
+
+/** Points whose sensors see the same. */
+interface Sensors {
+  readonly points: readonly PointEvaluation[];
+  readonly humidity: KnownFact;
+  readonly at: Corner;
+  /** K */
+  readonly rise: number;
+}
+
+/** More tags than this are told by their number. */
+const MOST_TAGS = 3;
+
+export const sensorItems: ChartLayer = (plane, subject) =>
+  sensorsOf(subject.points).flatMap((sensors): readonly ChartItem[] => {
+    const { at, rise } = sensors;
+    const vapourPressure = at.relativeHumidity * saturatedVapourPressure(at.airCelsius, plane.pressure, 'water');
+    const [air, sensor] = [at.airCelsius, at.airCelsius + rise].map((celsius) =>
+      spotOfAir(plane, celsius, vapourPressure),
+    );
+    if (air === undefined || sensor === undefined) return [];
+    return [itemOf(sensors, air, sensor, subject)];
+  });
+
+/** The warmest temperature of a sensor in °C that the chart must show. */
+export function warmestSensor(points: readonly PointEvaluation[]): readonly number[] {
+  return sensorsOf(points).map(({ at, rise }) => at.airCelsius + rise);
+}
+
+function sensorsOf(points: readonly PointEvaluation[]): readonly Sensors[] {
+  const alike = new Map<string, Sensors>();
+  for (const point of points) {
+    const humidity = point.facts.get('humidity-at-sensor');
+    const warming = sensorWarming(point.heater);
+    if (!isKnown(humidity) || humidity.at === undefined || warming === undefined) continue;
+    const key = `${humidity.value} ${warming.rise}`;
+    const known = alike.get(key)?.points ?? [];
+    alike.set(key, { points: [...known, point], humidity, at: humidity.at, rise: warming.rise });
+  }
+  return [...alike.values()];
+}
+
+function itemOf(sensors: Sensors, air: XY, sensor: XY, { placeOf }: ChartSubject): ChartItem {
+  const { points, humidity, at, rise } = sensors;
+  const tags = points.length > MOST_TAGS ? `${points.length} points` : points.map(({ tag }) => tag).join(', ');
+  const heated = rise === 0 ? 'not heated' : `heated by ${showQuantity(rise, 'temperature-difference')}`;
+  const origin = points[0]?.heater.rise?.origin ?? points[0]?.entry.keyOrigin;
+  return {
+    mark: shift(air, sensor),
+    swatch: rise === 0 ? shift([0, 0], [0, 0]) : shift([-SWATCH.across, 0], [SWATCH.across, 0]),
+    text: `${tags}: sensor at ${showFact(humidity)} at the most, ${heated}, at ${showCorner(at)}`,
+    place: origin === undefined ? undefined : placeOf(origin),
+    label: `${tags} ${showFact(humidity)}`,
+    spots: spotsAround(air, sensor),
+  };
+}
+
+/** From the air to the sensor; one dot where they are the same. */
+function shift(air: XY, sensor: XY) {
+  const [x, y] = sensor;
+  const dot = circle(air, 3.5, { class: 'dot' });
+  if (x - air[0] < 1) return group({ class: 'shift' }, [dot]);
+  const head = polygon([sensor, [x - 9, y - 4], [x - 9, y + 4]], { class: 'arrowhead' });
+  return group({ class: 'shift' }, [line(air, [x - 8, y], { class: 'axis' }), dot, head]);
+}

@@ -1,0 +1,93 @@
+/**
+ * The moist-air chart of a space: its envelopes, what its sensors see, limits, alarms and checks, over air temperature
+ * and humidity content.
+ */
+import { element, type MarkupElement } from '../base/markup.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import { axes, gridLines } from './chart-grid.ts';
+import { type ChartItem, type ChartSubject, SWATCH } from './chart-item.ts';
+import { CHARACTER_WIDTH, placeLabels } from './chart-labels.ts';
+import { alarmItems, limitItems } from './chart-limits.ts';
+import { phaseItems } from './chart-phases.ts';
+import { type ChartPlane, FRAME, type HumidityAxis, planeOf } from './chart-plane.ts';
+import { checkTemperatures, saltItems } from './chart-salts.ts';
+import { sensorItems, warmestSensor } from './chart-sensors.ts';
+import { circle, drawing, group, label, placeAttributes, shortened } from './svg.ts';
+
+const WIDTH = 780;
+const LEGEND_TOP = FRAME.bottom + 62;
+const ROW = 19;
+
+/** The corner of the plane where the axes would name more vapour than air can hold. */
+const BEYOND = {
+  label: 'above saturation',
+  spots: [{ at: [FRAME.left + 10, FRAME.top + 18], anchor: 'start' }],
+} as const;
+
+/** The plane of the chart of a space, or undefined where it has no envelope that can be drawn. */
+export function chartPlane(axis: HumidityAxis, subject: ChartSubject): ChartPlane | undefined {
+  const { space, phases, points } = subject;
+  if (phases.length === 0) return undefined;
+  const { low, high } = space.pressure;
+  const envelopes = phases.map(({ envelope }) => envelope);
+  return planeOf(axis, (low + high) / 2, envelopes, [...warmestSensor(points), ...checkTemperatures(subject)]);
+}
+
+export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupElement {
+  const phases = phaseItems(plane, subject);
+  const lines = [...limitItems(plane, subject), ...alarmItems(plane, subject)];
+  const spots = [...sensorItems(plane, subject), ...saltItems(plane, subject)];
+  const title = subject.space.located.value.title?.value ?? subject.space.id;
+  const legend = [...phases, ...spots, ...lines];
+  return drawing({
+    width: WIDTH,
+    height: LEGEND_TOP + legend.length * ROW,
+    title: `Moist-air chart of ${title}`,
+    description: legend.map(({ text }) => text).join('. '),
+    attributes: { 'data-zooms': true, 'data-reads': true, tabindex: 0 },
+    content: [
+      label([FRAME.left, 18], shortened(title, (FRAME.right - FRAME.left) / CHARACTER_WIDTH), { class: 'title' }),
+      label([FRAME.left, 36], `air at ${pressureText(subject, plane)}`, { class: 'quiet' }),
+      inPlane([
+        ...gridLines(plane),
+        ...[...phases].sort(hereLast).map(markOf),
+        ...lines.map(markOf),
+        ...spots.map(markOf),
+      ]),
+      ...axes(plane),
+      group({}, placeLabels([BEYOND, ...spots, ...phases, ...lines])),
+      ...legend.map(legendRow),
+      group({ class: 'spot' }, [circle([0, 0], 5)]),
+    ],
+  });
+}
+
+/** A drawing inside the drawing cuts off what reaches beyond the frame. */
+function inPlane(content: readonly MarkupElement[]): MarkupElement {
+  const { left: x, top: y, right, bottom } = FRAME;
+  const [width, height] = [right - x, bottom - y];
+  return element('svg', { x, y, width, height, viewBox: `${x} ${y} ${width} ${height}` }, content);
+}
+
+function markOf({ mark, text, place, isHere }: ChartItem): MarkupElement {
+  const attributes = place === undefined ? {} : placeAttributes(place, text);
+  return group({ ...attributes, class: isHere === true ? 'here' : undefined }, [mark]);
+}
+
+function hereLast(one: ChartItem, other: ChartItem): number {
+  return Number(one.isHere === true) - Number(other.isHere === true);
+}
+
+function legendRow({ swatch, text, place, isHere }: ChartItem, index: number): MarkupElement {
+  const y = LEGEND_TOP + index * ROW;
+  const attributes = place === undefined ? {} : { 'data-file': place.file, 'data-start': place.start };
+  return group({ ...attributes, class: isHere === true ? 'here' : undefined }, [
+    group({ transform: `translate(${FRAME.left + SWATCH.across} ${y - 4})` }, [swatch]),
+    label([FRAME.left + 2 * SWATCH.across + 10, y], shortened(text, (WIDTH - FRAME.left - 40) / CHARACTER_WIDTH)),
+  ]);
+}
+
+function pressureText({ space }: ChartSubject, { pressure }: ChartPlane): string {
+  const { low, high, input } = space.pressure;
+  return low === high ? input.text : `${input.text}, drawn for ${showQuantity(pressure, 'pressure')}`;
+}

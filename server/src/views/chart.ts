@@ -1,0 +1,88 @@
+/** The moist-air chart of the space that the cursor is in, or of the space of its point. */
+import type { SiteEvaluation } from '../analysis/site-analysis.ts';
+import { element, type MarkupElement } from '../base/markup.ts';
+import type { PhaseEvaluation } from '../evaluate/phase.ts';
+import type { SpaceEvaluation } from '../evaluate/space.ts';
+import type { ChartSubject } from '../pictures/chart-item.ts';
+import type { HumidityAxis } from '../pictures/chart-plane.ts';
+import { readChart } from '../pictures/chart-reading.ts';
+import { chartPlane, moistAirChart } from '../pictures/moist-air-chart.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { locate } from '../syntax/locate.ts';
+import type { View, ViewKind, ViewRequest } from './view.ts';
+
+const AXES: readonly HumidityAxis[] = ['mixing-ratio', 'dew-point'];
+const AXIS = 'humidity-axis';
+
+export const chartView: ViewKind = {
+  show(request) {
+    const subject = subjectOf(request);
+    if (subject === undefined) return without('The file has no space that can be read.');
+    const { title, value } = { title: subject.space.id, value: axisOf(request) };
+    const plane = chartPlane(value, subject);
+    if (plane === undefined)
+      return without(`Nothing can be drawn of ${title}: it has no envelope that can be computed.`);
+    return {
+      title: `Chart: ${title}`,
+      body: [heading(), controls(value), moistAirChart(plane, subject)],
+    };
+  },
+  readAt(request, spot) {
+    const subject = subjectOf(request);
+    const plane = subject === undefined ? undefined : chartPlane(axisOf(request), subject);
+    return plane === undefined ? undefined : readChart(plane, spot);
+  },
+};
+
+function without(reason: string): View {
+  return { title: 'Chart', body: [heading(), element('p', {}, [reason])] };
+}
+
+function heading(): MarkupElement {
+  return element('h1', {}, ['Moist-air chart']);
+}
+
+function controls(chosen: HumidityAxis): MarkupElement {
+  const options = AXES.map((axis) =>
+    element('option', { value: axis, selected: axis === chosen }, [quantityInfo(axis).title]),
+  );
+  return element('form', { class: 'controls' }, [
+    element('label', {}, ['Humidity content as ', element('select', { name: AXIS }, options)]),
+  ]);
+}
+
+function axisOf({ inputs }: ViewRequest): HumidityAxis {
+  return AXES.find((axis) => axis === inputs.get(AXIS)) ?? 'mixing-ratio';
+}
+
+/** What the cursor is in decides; the first space of the file where it is in none. */
+function subjectOf({ analysis: { content, parsed }, offset }: ViewRequest): ChartSubject | undefined {
+  if (content.kind !== 'site') return undefined;
+  const { site } = content;
+  const [map, name = '', section, phase] = locate(parsed.tree, offset)?.path ?? [];
+  const point = map === 'points' ? site.points.get(name) : undefined;
+  const space = point?.space ?? (map === 'spaces' ? site.spaces.get(name) : undefined) ?? firstSpace(site);
+  if (space === undefined) return undefined;
+  const phases = space.phases.filter(({ sampled }) => sampled !== undefined);
+  const isInSpace = map === 'spaces' && space.id === name;
+  return {
+    space,
+    points: point?.space === undefined ? [...site.points.values()].filter((each) => each.space === space) : [point],
+    phases,
+    here: isInSpace ? phaseNamed(phases, section, phase) : undefined,
+    placeOf: (origin) => ({ file: parsed.file, start: parsed.rangeOf(origin).start }),
+  };
+}
+
+function firstSpace({ spaces }: SiteEvaluation): SpaceEvaluation | undefined {
+  return [...spaces.values()].find(({ phases }) => phases.length > 0);
+}
+
+function phaseNamed(
+  phases: readonly PhaseEvaluation[],
+  section: string | undefined,
+  name: string | undefined,
+): PhaseEvaluation | undefined {
+  if (section === 'air') return phases.find(({ envelope }) => envelope.phase === undefined);
+  return section === 'phases' ? phases.find(({ envelope }) => envelope.phase === name) : undefined;
+}

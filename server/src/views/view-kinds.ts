@@ -1,0 +1,5 @@
+/** Every kind of view, by the name that the editor asks for it with. */
+import { chartView } from './chart.ts';
+import type { ViewKind } from './view.ts';
+
+export const VIEW_KINDS: ReadonlyMap<string, ViewKind> = new Map([['chart', chartView]]);
