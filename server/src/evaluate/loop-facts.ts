@@ -21,6 +21,7 @@ export function loopFacts(
     const load = signal.load ?? settings.header?.defaults?.value.loopLoad;
     const inputs = [
       { label: supply.title, text: showFact(supply) },
+      ...supply.inputs,
       ...quantityInput('load', load),
       ...quantityInput('least voltage for the transmitter', minimum, transmitterModel?.file),
     ];

@@ -39,6 +39,7 @@ export function warmingInputs({ point, heater, humidityProbeModel }: ResolvedPoi
   return [
     ...quantityInput('heater rise', heater.rise),
     ...quantityInput('heater power', power, humidityProbeModel?.file),
+    ...headInputs(humidityProbeModel),
     ...quantityInput('spacing', mounting?.spacing),
     ...(position === undefined ? [] : [{ label: 'position', text: position.value, origin: position.origin }]),
   ];
@@ -46,11 +47,21 @@ export function warmingInputs({ point, heater, humidityProbeModel }: ResolvedPoi
 
 export function lagInputs(point: ResolvedPoint, space: SpaceEvaluation, kind: ThermometerKind): readonly FactInput[] {
   const { humidityProbeModel, airTemperatureProbeModel } = point;
-  const ofHead = humidityProbeModel?.model?.value.response;
-  const ofProbe = kind === 'own-head' ? undefined : airTemperatureProbeModel?.model?.value.response;
+  const ofHead = humidityProbeModel?.model?.value;
+  const ofProbe = kind === 'own-head' ? undefined : airTemperatureProbeModel?.model?.value;
   return [
     ...space.phases.flatMap(({ envelope }) => quantityInput('ramp', envelope.located.value.ramp)),
-    ...quantityInput('response of the humidity probe', ofHead, humidityProbeModel?.file),
-    ...quantityInput('response of the air-temperature probe', ofProbe, airTemperatureProbeModel?.file),
+    ...quantityInput('response of the humidity probe', ofHead?.response, humidityProbeModel?.file),
+    ...quantityInput('diameter of its head', ofHead?.head?.value.diameter, humidityProbeModel?.file),
+    ...quantityInput('response of the air-temperature probe', ofProbe?.response, airTemperatureProbeModel?.file),
+    ...quantityInput('diameter of its stem', ofProbe?.stem?.value.diameter, airTemperatureProbeModel?.file),
+  ];
+}
+
+function headInputs(ref: ResolvedPoint['humidityProbeModel']): readonly FactInput[] {
+  const head = ref?.model?.value.head?.value;
+  return [
+    ...quantityInput('diameter of the head', head?.diameter, ref?.file),
+    ...quantityInput('length of the head', head?.length, ref?.file),
   ];
 }

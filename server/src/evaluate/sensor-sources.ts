@@ -8,6 +8,7 @@ import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { Measurement, SensedState } from './measurement.ts';
 import type { ModelRef } from './models.ts';
 import type { ResolvedPoint } from './point.ts';
+import { quantityInput } from './probe-inputs.ts';
 import { type GatheredSources, limitsSource, type UncertaintySource } from './uncertainty-source.ts';
 import { isUnread } from './unread.ts';
 
@@ -21,7 +22,7 @@ export function sensorSources(resolved: ResolvedPoint, measurement: Measurement)
     return fail(`the kit does not say how well the model ${ref.id} knows the temperature of its sensor`);
   if (measurement.quantity === 'air-temperature')
     return succeed({ sources: temperature === undefined ? [] : [temperature], leftOut: [] });
-  const accuracy = accuracySource(ref, model, resolved.settings.coverage.value);
+  const accuracy = accuracySource(ref, model, resolved);
   if (accuracy === undefined) return fail(`the kit gives no accuracy for the model ${ref.id}`);
   const drift = driftSource(ref, model, resolved);
   return succeed({
@@ -67,16 +68,21 @@ function driftSource(
 function accuracySource(
   { id, file }: ProbeRef,
   { accuracy }: HumidityProbeModel,
-  coverageOfSite: number,
+  { heater, settings }: ResolvedPoint,
 ): UncertaintySource | undefined {
-  const rows = accuracy?.value.flatMap((row) => usableRow(row, coverageOfSite)) ?? [];
+  const rows = accuracy?.value.flatMap((row) => usableRow(row, settings.coverage.value)) ?? [];
   if (accuracy === undefined || rows.length === 0) return undefined;
   const { origin } = accuracy;
+  // What a heated sensor sees, and so the row that holds and what it weighs, follows from the rise.
+  const warming = quantityInput('heater rise', heater.rise);
   return {
     kind: 'sensor-accuracy',
     enters: 'sensor-humidity',
     statedAt: (sensed) => rowAt(rows, sensed),
-    inputsAt: (sensed) => [{ label: `accuracy of ${id}`, text: wordsOfRow(rowAt(rows, sensed)), file, origin }],
+    inputsAt: (sensed) => [
+      { label: `accuracy of ${id}`, text: wordsOfRow(rowAt(rows, sensed)), file, origin },
+      ...warming,
+    ],
   };
 }
 

@@ -46,7 +46,7 @@ function countFacts(use: SignalUse, range: RangeFacts | undefined): readonly Fac
   if (count === undefined) return [];
   const base = {
     dimension: quantityInfo(use.quantity).difference,
-    inputs: inputsOf(use),
+    inputs: isFloat(use) && range !== undefined ? [...inputsOf(use), ...inputsOfRange(range)] : inputsOf(use),
     formulas: use.kind === 'analogue' ? [ANALOGUE_COUNT] : [],
     notes: [],
   };
@@ -66,7 +66,7 @@ function countFacts(use: SignalUse, range: RangeFacts | undefined): readonly Fac
 function carryingFacts(use: SignalUse): readonly Fact[] {
   const { name, quantity, carries } = use;
   // A float holds anything that a quantity can be.
-  if (carries === undefined || (use.kind === 'register' && use.format === 'float32')) return [];
+  if (carries === undefined || isFloat(use)) return [];
   const base = { dimension: quantityInfo(quantity).dimension, inputs: inputsOf(use), formulas: [], notes: [] };
   return [
     { ...base, id: `${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low },
@@ -74,8 +74,18 @@ function carryingFacts(use: SignalUse): readonly Fact[] {
   ];
 }
 
-function usedFacts(use: SignalUse, { lowest, highest }: RangeFacts): readonly Fact[] {
+function isFloat(use: SignalUse): boolean {
+  return use.kind === 'register' && use.format === 'float32';
+}
+
+/** Both ends may stand in one phase, and are then told once. */
+function inputsOfRange({ lowest, highest }: RangeFacts): readonly FactInput[] {
+  return [...new Set([...lowest.inputs, ...highest.inputs])];
+}
+
+function usedFacts(use: SignalUse, range: RangeFacts): readonly Fact[] {
   const { name, carries } = use;
+  const { lowest, highest } = range;
   if (use.kind !== 'analogue' || carries === undefined) return [];
   return [
     {
@@ -83,7 +93,7 @@ function usedFacts(use: SignalUse, { lowest, highest }: RangeFacts): readonly Fa
       title: `part of the span of ${name} that the envelope uses`,
       dimension: 'percentage',
       value: (highest.value - lowest.value) / (carries.high - carries.low),
-      inputs: [...inputsOf(use), ...highest.inputs],
+      inputs: [...inputsOf(use), ...inputsOfRange(range)],
       relation: '(highest − lowest value of the quantity) / width of the span',
       formulas: [],
       notes: [],
