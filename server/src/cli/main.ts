@@ -6,6 +6,7 @@ import { calc } from './calc.ts';
 import { type Call, type CallForm, readCall } from './call.ts';
 import { check } from './check.ts';
 import { runWorker } from './check-worker.ts';
+import { compare } from './compare.ts';
 import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
 import { CallProblem } from './problem.ts';
@@ -47,6 +48,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     options: [],
     flags: ['no-color'],
     run: explainName,
+  },
+  compare: {
+    usage: 'compare OLD NEW [--format text|json] [--fail-on error|warning|information|hint|never]',
+    about:
+      'tells what has changed in meaning between two versions of a site: files, or git revisions as REV:PATH; findings that came count against --fail-on',
+    options: ['format', 'fail-on'],
+    flags: [],
+    run: compare,
   },
   serve: {
     usage: 'serve --stdio',
