@@ -1,0 +1,126 @@
+/** Guesses which column of a log holds what, from the columns' names, their units and their first values. */
+import { type ColumnName, columnName } from './column-names.ts';
+import {
+  type ColumnUnit,
+  columnUnit,
+  columnUnits,
+  LOG_HUMIDITIES,
+  LOG_QUANTITIES,
+  type LogQuantity,
+  logQuantity,
+} from './log-quantities.ts';
+import { type TimeFormat, timeFormats } from './time-format.ts';
+
+/** What a log looks like before it is read. */
+export interface LogSample {
+  readonly headers: readonly string[];
+  /** The first rows, as text. */
+  readonly rows: readonly (readonly string[])[];
+  /** The formats of the columns whose type says that they hold times, by their place. */
+  readonly typedTimes: ReadonlyMap<number, TimeFormat>;
+}
+
+export interface DetectedColumns {
+  /** As `log-columns` would say it. */
+  readonly columns: Readonly<Partial<Record<LogQuantity | 'time', string>>>;
+  /** Why that cannot be taken as it is: one sentence each. */
+  readonly doubts: readonly string[];
+}
+
+export function detectColumns(sample: LogSample): DetectedColumns {
+  const names = sample.headers.map(columnName);
+  const doubts: string[] = [];
+  const columns: Partial<Record<LogQuantity | 'time', string>> = {};
+  const times = timeColumns(names, sample);
+  const [time] = times;
+  if (time === undefined) doubts.push('No column was found that holds the time.');
+  else {
+    columns.time = time.header;
+    if (times.length > 1) doubts.push(`${listed(times)} may each be the time.`);
+    else if (timeFormatsOf(sample, time.index).length > 1) {
+      doubts.push(`The days and months of “${time.header}” cannot be told apart; write them by ISO 8601.`);
+    }
+  }
+  for (const quantity of LOG_QUANTITIES) {
+    const candidates = names
+      .filter((name) => !times.includes(name) && mayHold(quantity, name))
+      .map((name) => ({ name, units: unitsOf(quantity, name, valuesOf(sample, name.index)) }))
+      .filter(({ units }) => units.length > 0);
+    const [first] = candidates;
+    if (first === undefined) continue;
+    const [unit] = first.units;
+    const isOwn = first.name.unit !== undefined || unit?.symbol === logQuantity(quantity).usual;
+    columns[quantity] = isOwn ? first.name.header : `${first.name.header} in ${unit?.symbol}`;
+    if (candidates.length > 1)
+      doubts.push(`${listed(candidates.map(({ name }) => name))} may each be the ${words(quantity)}.`);
+    else if (first.units.length > 1) {
+      const units = first.units.map(({ symbol }) => (symbol === '1' ? '1 (a fraction)' : symbol)).join(' or ');
+      doubts.push(`The ${words(quantity)} “${first.name.header}” may be in ${units}.`);
+    }
+  }
+  if (columns['air-temperature'] === undefined) doubts.push('No column was found that holds the air temperature.');
+  if (LOG_HUMIDITIES.every((name) => columns[name] === undefined))
+    doubts.push('No column was found that holds a humidity.');
+  return { columns, doubts };
+}
+
+/** The formats that the times of a column may have. */
+export function timeFormatsOf({ rows, typedTimes }: LogSample, index: number): readonly TimeFormat[] {
+  const typed = typedTimes.get(index);
+  return typed === undefined ? timeFormats(rows.map((row) => row[index] ?? '')) : [typed];
+}
+
+/** A number from the start is a time only where the column's name says so; `t` may be a temperature. */
+const NAMES_OF_TIME = /^(t|time|zeit|s|sec|seconds|elapsed(time)?|timestamp)$/;
+
+function timeColumns(names: readonly ColumnName[], sample: LogSample): readonly ColumnName[] {
+  const all = names.map((name) => ({ name, formats: timeFormatsOf(sample, name.index) }));
+  const byCalendar = all.filter(({ formats }) => formats.some(({ clock }) => clock !== 'start'));
+  const found =
+    byCalendar.length > 0 ? byCalendar : all.filter(({ name, formats }) => formats.length > 0 && isCount(name, sample));
+  return found.map(({ name }) => name);
+}
+
+function isCount({ name, index }: ColumnName, sample: LogSample): boolean {
+  const values = valuesOf(sample, index);
+  return NAMES_OF_TIME.test(name) && values.every((value, row) => value >= (values[row - 1] ?? value));
+}
+
+function mayHold(quantity: LogQuantity, { name, unit }: ColumnName): boolean {
+  const { names, dimension } = logQuantity(quantity);
+  return names.test(name) && (unit === undefined || columnUnit(dimension, unit) !== undefined);
+}
+
+/** The units that a column may have: its own, else the usual one, else the others in which its values are plausible. */
+function unitsOf(quantity: LogQuantity, { unit }: ColumnName, values: readonly number[]): readonly ColumnUnit[] {
+  const { dimension, usual, plausible } = logQuantity(quantity);
+  const own = columnUnit(dimension, unit ?? usual);
+  const isPlausible = ({ factor, offset }: ColumnUnit): boolean => {
+    const inside = values.filter(
+      (value) => value * factor + offset >= plausible[0] && value * factor + offset <= plausible[1],
+    );
+    return inside.length >= 0.9 * values.length;
+  };
+  if (unit !== undefined && own !== undefined) return [own];
+  const others = columnUnits(quantity).filter((other) => other !== own && isPlausible(other));
+  if (quantity === 'relative-humidity' && own !== undefined && values.length > 0) {
+    const fraction = others.find(({ symbol }) => symbol === '1');
+    if (fraction !== undefined) return [own, fraction];
+  }
+  return own !== undefined && isPlausible(own) ? [own] : others;
+}
+
+function valuesOf({ rows }: LogSample, index: number): readonly number[] {
+  return rows.flatMap((row) => {
+    const text = (row[index] ?? '').trim().replace(',', '.');
+    return text === '' || !Number.isFinite(Number(text)) ? [] : [Number(text)];
+  });
+}
+
+function listed(names: readonly ColumnName[]): string {
+  return names.map(({ header }) => `“${header}”`).join(' and ');
+}
+
+function words(quantity: LogQuantity): string {
+  return quantity.replaceAll('-', ' ');
+}
