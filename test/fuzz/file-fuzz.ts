@@ -1,7 +1,6 @@
 /** Harms files without end and looks at what becomes of them. */
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
-import { FILE_KINDS } from '../../server/src/model/schema.ts';
 import { generatedFile } from './generated-file.ts';
 import { mutate } from './mutations.ts';
 import { probe } from './probe.ts';
@@ -49,12 +48,11 @@ export function fuzzFiles(inputs: number, seed: number, told: (done: number) => 
   return { inputs, failures, slowest };
 }
 
-/** Every kit and visit is there all the time, so that what crosses files is harmed too. */
+/** All of them are there and analysed all the time, so that what crosses files is harmed too. */
 function workspaceOfSeeds(): Workspace {
   const workspace = new Workspace();
-  for (const kind of FILE_KINDS) {
-    for (const seed of SEED_FILES) if (seed.kind === kind) workspace.set(fileUri(seed.path), seed.text);
-  }
+  for (const { path, text } of SEED_FILES) workspace.set(fileUri(path), text);
   workspace.markWhole();
+  for (const { path } of SEED_FILES) workspace.analysis(fileUri(path));
   return workspace;
 }

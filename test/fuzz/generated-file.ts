@@ -3,7 +3,16 @@ import { type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from '../../se
 import { DIMENSIONS, type Dimension } from '../../server/src/quantity/dimension.ts';
 import type { Random } from './random.ts';
 
-const NAMES = ['kiln-1', 'prover', 'K1-MT-101', 'hp-heated', 'AO1', 'relative-humidity', 'dew-point', 'air-temperature'];
+const NAMES = [
+  'kiln-1',
+  'prover',
+  'K1-MT-101',
+  'hp-heated',
+  'AO1',
+  'relative-humidity',
+  'dew-point',
+  'air-temperature',
+];
 const NUMBERS = ['0', '1', '-5', '12.5', '60', '98', '250', '1000', '1e6', '-300', '0.001'];
 const DEEPEST = 9;
 

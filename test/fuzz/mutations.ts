@@ -71,7 +71,6 @@ const PIECES = [
   'hasOwnProperty',
   '](javascript:x)',
   '<img src=x>',
-  '${x}',
   '../'.repeat(40),
 ];
 

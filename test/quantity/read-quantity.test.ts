@@ -119,6 +119,13 @@ const UNREADABLE: readonly Row[] = [
     '',
   ],
   ['-300 degC', 'temperature', '-300', '“-300 degC” is below the least value that a temperature can have', ''],
+  [
+    '99999 K',
+    'temperature-difference',
+    '99999',
+    '“99999 K” is more than a temperature difference can be in such a place',
+    '',
+  ],
   ['-1 m/s', 'speed', '-1', '“-1 m/s” is below the least value that an air speed can have', ''],
   ['1e400 Pa', 'pressure', '1e400', 'The number “1e400 Pa” is too large', ''],
   ['4 .. 20 mA', 'current', '4 .. 20', 'One value is expected here, not a range', '4 mA; 20 mA'],

@@ -4,7 +4,8 @@ import { URI, Utils } from 'vscode-uri';
 /** The URI of a file that another names by a relative path. */
 export function resolveFile(from: string, relative: string): string {
   const base = URI.parse(from);
-  return Utils.resolvePath(Utils.dirname(base), relative).toString();
+  const wellFormed = relative.replace(/\p{Surrogate}/gu, '\ufffd'); // half a character has no place in a URI
+  return Utils.resolvePath(Utils.dirname(base), wellFormed).toString();
 }
 
 /** How one file would name another: `kits/fennmoor.dewkit.yaml`, `../shared/models.dewkit.yaml`. */

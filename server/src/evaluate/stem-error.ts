@@ -1,5 +1,5 @@
 /** How far the wall pulls a thermometer from the air temperature, along its stem and by radiation. */
-import { succeed } from '../base/outcome.ts';
+import { fail, succeed } from '../base/outcome.ts';
 import { dryAirProperties } from '../physics/air-properties.ts';
 import { filmCoefficient } from '../physics/head-conductance.ts';
 import type { AirState } from '../physics/moist-air.ts';
@@ -81,7 +81,7 @@ export function wallPull(thermometer: Thermometer, space: SpaceEvaluation, other
         const insertionFor = insertionNeeded(stem, film.value, state.airCelsius, wall, largestError);
         return insertionFor.ok ? [insertionFor.value] : [];
       });
-      return worst(needed);
+      return needed.length === 0 ? fail('no insertion keeps an error of nothing') : worst(needed);
     },
     inputs: [...mounted.value.inputs, ...wall.value.inputs, surroundings.value.input],
     notes: STEM_NOTES,

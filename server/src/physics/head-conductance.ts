@@ -99,7 +99,8 @@ export function headConductance(
 ): HeadConductance {
   const area = Math.PI * head.diameter * (head.length + head.diameter / 4);
   const coefficient = filmCoefficient(head, speed, rise, air);
-  const stemCylinder = { diameter: head.stem.diameter, length: head.stemLength, axis: head.axis };
+  const length = Math.max(head.stemLength, head.stem.diameter); // as stemConductance takes it
+  const stemCylinder = { diameter: head.stem.diameter, length, axis: head.axis };
   // The stem cools along its length: half the head's rise is what drives natural convection on it, on the mean.
   const stemCoefficient = filmCoefficient(stemCylinder, speed, rise / 2, air);
   const convection = coefficient * area;

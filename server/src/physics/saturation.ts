@@ -1,8 +1,8 @@
 /**
  * Saturation pressure of pure water over liquid water and over ice, and its slope with temperature.
  *
- * These functions are called in the innermost loops. They return a finite number for every temperature from −150 to
- * 373 °C and check nothing: the range is checked once, where a state of air is made (state.ts).
+ * These functions are called in the innermost loops. They return a finite number for every temperature from −150 °C
+ * up and check nothing: the range is checked once, where a state of air is made (state.ts).
  */
 import { kelvinOf, TRIPLE_POINT_CELSIUS, TRIPLE_POINT_PRESSURE } from './constants.ts';
 import type { Formula } from './formula.ts';
@@ -54,11 +54,14 @@ export function saturationFormulaOverWater(celsius: number): Formula {
  * −20 °C, 0.6 % at −40 °C and 1.9 % at −50 °C.
  * At the triple point the two differ by 4e-8 in value and 0.03 % in slope; the join (see JOIN_OFFSET) takes up both,
  * so that value and slope are continuous, and shifts the lower formula by at most 15 ppm, within 10 K of the join.
+ * Above the critical temperature, where no liquid is, it stays at the critical pressure: a head can be asked to be
+ * hotter than its air by any number of kelvins, and still sees a finite humidity.
  *
  * Worked value: 20 °C gives 2339.19 Pa.
  */
 export function saturationPressureOverWater(celsius: number): number {
   const kelvin = kelvinOf(celsius);
+  if (kelvin >= CRITICAL_KELVIN) return CRITICAL_PRESSURE;
   if (celsius >= TRIPLE_POINT_CELSIUS) return CRITICAL_PRESSURE * Math.exp(logarithmOverWarmWater(kelvin));
   const below = kelvin - TRIPLE_POINT_KELVIN;
   const join = (JOIN_OFFSET + JOIN_SLOPE * below) * Math.exp(below / JOIN_WIDTH);
@@ -71,6 +74,7 @@ export function saturationPressureOverWater(celsius: number): number {
  */
 export function saturationSlopeOverWater(celsius: number): number {
   const kelvin = kelvinOf(celsius);
+  if (kelvin >= CRITICAL_KELVIN) return 0;
   const pressure = saturationPressureOverWater(celsius);
   if (celsius >= TRIPLE_POINT_CELSIUS) return pressure * logarithmicSlopeOverWarmWater(kelvin);
   const below = kelvin - TRIPLE_POINT_KELVIN;

@@ -43,6 +43,8 @@ export interface DimensionInfo {
   readonly units: readonly Unit[];
   /** The least canonical value that can exist, where there is one. */
   readonly least?: number;
+  /** The greatest canonical value that makes sense in these files: a number beyond it is a slip. */
+  readonly most?: number;
   /** Text that shows a person how such a value is written. */
   readonly example: string;
 }
@@ -61,17 +63,20 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
     words: 'a temperature',
     units: [unit('degC', 1, ['°C']), unit('degF', 5 / 9, ['°F'], (-32 * 5) / 9), unit('K', 1, [], -KELVIN_OFFSET)],
     least: -KELVIN_OFFSET,
+    most: 1000,
     example: '60 degC',
   },
   'temperature-difference': {
     words: 'a temperature difference',
     units: [unit('K', 1)],
+    most: 250,
     example: '2 K',
   },
   'relative-humidity': {
     words: 'a relative humidity',
     units: [PERCENT_RH],
     least: 0,
+    most: 10,
     example: '85 %RH',
   },
   pressure: {
@@ -86,24 +91,27 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
       unit('psi', 6894.757293168361),
     ],
     least: 0,
+    most: 1e8,
     example: '99 kPa',
   },
   length: {
     words: 'a length',
     units: [unit('mm', 1e-3), unit('cm', 1e-2), unit('m', 1)],
+    most: 1e5,
     example: '120 mm',
   },
-  area: { words: 'a cross-section', units: [unit('mm2', 1e-6, ['mm²'])], least: 0, example: '0.5 mm2' },
-  speed: { words: 'an air speed', units: [unit('m/s', 1)], least: 0, example: '2 m/s' },
-  voltage: { words: 'a voltage', units: [unit('V', 1), unit('mV', 1e-3)], least: 0, example: '24 V' },
-  current: { words: 'a current', units: [unit('mA', 1e-3), unit('A', 1)], least: 0, example: '21 mA' },
+  area: { words: 'a cross-section', units: [unit('mm2', 1e-6, ['mm²'])], least: 0, most: 1e-2, example: '0.5 mm2' },
+  speed: { words: 'an air speed', units: [unit('m/s', 1)], least: 0, most: 300, example: '2 m/s' },
+  voltage: { words: 'a voltage', units: [unit('V', 1), unit('mV', 1e-3)], least: 0, most: 1e5, example: '24 V' },
+  current: { words: 'a current', units: [unit('mA', 1e-3), unit('A', 1)], least: 0, most: 1e3, example: '21 mA' },
   resistance: {
     words: 'a resistance',
     units: [unit('ohm', 1, ['Ω']), unit('kohm', 1e3)],
     least: 0,
+    most: 1e9,
     example: '250 ohm',
   },
-  power: { words: 'a power', units: [unit('W', 1), unit('mW', 1e-3)], least: 0, example: '4 W' },
+  power: { words: 'a power', units: [unit('W', 1), unit('mW', 1e-3)], least: 0, most: 1e5, example: '4 W' },
   time: {
     words: 'a time',
     units: [
@@ -116,32 +124,43 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
       { ...unit('years', YEAR_SECONDS, ['year']), months: 12 },
     ],
     least: 0,
+    most: 1e10,
     example: '60 s',
   },
   'mixing-ratio': {
     words: 'a humidity content',
     units: [unit('g/kg', 1e-3), unit('kg/kg', 1)],
     least: 0,
+    most: 100,
     example: '40 g/kg',
   },
   'absolute-humidity': {
     words: 'an absolute humidity',
     units: [unit('g/m3', 1e-3, ['g/m³'])],
     least: 0,
+    most: 100,
     example: '30 g/m3',
   },
-  'volume-fraction': { words: 'a volume fraction', units: [unit('ppmv', 1e-6)], least: 0, example: '2000 ppmv' },
+  'volume-fraction': {
+    words: 'a volume fraction',
+    units: [unit('ppmv', 1e-6)],
+    least: 0,
+    most: 1,
+    example: '2000 ppmv',
+  },
   'specific-enthalpy': {
     words: 'a specific enthalpy',
     units: [unit('kJ/kg', 1e3), unit('J/kg', 1)],
+    most: 1e8,
     example: '120 kJ/kg',
   },
   'temperature-rate': {
     words: 'a rate of temperature',
     units: [unit('K/min', 1 / 60), unit('K/h', 1 / 3600)],
+    most: 100,
     example: '0.5 K/min',
   },
-  'temperature-gradient': { words: 'a temperature gradient', units: [unit('K/m', 1)], example: '0.8 K/m' },
+  'temperature-gradient': { words: 'a temperature gradient', units: [unit('K/m', 1)], most: 1e4, example: '0.8 K/m' },
   'humidity-drift': {
     words: 'a drift of relative humidity',
     units: [unit('%RH/year', 0.01 / YEAR_SECONDS, ['%/year'])],
@@ -152,7 +171,7 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
     units: [unit('K/year', 1 / YEAR_SECONDS)],
     example: '0.05 K/year',
   },
-  percentage: { words: 'a percentage', units: [unit('%', 0.01)], least: 0, example: '0.1 %' },
+  percentage: { words: 'a percentage', units: [unit('%', 0.01)], least: 0, most: 100, example: '0.1 %' },
 };
 
 /** The unit of a dimension that a symbol means, or undefined. */

@@ -15,6 +15,7 @@ export type ReadProblemKind =
   | 'mistyped'
   | 'not-finite'
   | 'below-least'
+  | 'above-most'
   | 'not-a-value'
   | 'reversed';
 
@@ -112,7 +113,7 @@ function withNotice<Value>(value: Value, notice: ReadNotice | undefined): ReadRe
 }
 
 function readForm(text: string, dimension: Dimension, example: string | undefined): Outcome<Reading, ReadProblem> {
-  const { words, example: ownExample, least } = DIMENSIONS[dimension];
+  const { words, example: ownExample, least, most } = DIMENSIONS[dimension];
   const form = takeApart(text);
   if (form === undefined) {
     const sentence = `${quote(text)} is not ${words}, such as ${quote(ownExample)}`;
@@ -128,6 +129,10 @@ function readForm(text: string, dimension: Dimension, example: string | undefine
   if (least !== undefined && !form.gauge && Math.min(low, high) < least) {
     const sentence = `${quote(text)} is below the least value that ${words} can have`;
     return problem('below-least', sentence, form.numbersRange, []);
+  }
+  if (most !== undefined && Math.max(low, high) > most) {
+    const sentence = `${quote(text)} is more than ${words} can be in such a place`;
+    return problem('above-most', sentence, form.numbersRange, []);
   }
   return succeed({ form, unit, low, high, ...(notice === undefined ? {} : { notice }) });
 }
