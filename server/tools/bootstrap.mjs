@@ -31,6 +31,7 @@ function test() {
   const steps = [
     ['install', install],
     ['types', () => node('node_modules/typescript/bin/tsc', '--noEmit')],
+    ['types of the pages', () => node('node_modules/typescript/bin/tsc', '--noEmit', '-p', 'client/src/views/page')],
     ['lint', () => node('node_modules/@biomejs/biome/bin/biome', 'check', '--diagnostic-level=warn')],
     ['build', build],
   ];

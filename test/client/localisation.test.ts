@@ -46,7 +46,8 @@ describe('the manifest', () => {
 
 describe('the program', () => {
   const german = texts('client/l10n/bundle.l10n.de.json');
-  const sources = readdirSync(new URL('client/src', PROJECT)).map((file) => read(`client/src/${file}`));
+  const files = readdirSync(new URL('client/src', PROJECT), { recursive: true, encoding: 'utf8' });
+  const sources = files.filter((file) => file.endsWith('.ts')).map((file) => read(`client/src/${file}`));
   const used = sources.flatMap((source) => [...source.matchAll(/l10n\.t\('([^']*)'/g)].map(([, text]) => text));
 
   it('has a German text for every text that it shows, and no other', () => {
