@@ -14,29 +14,27 @@ const common = {
 const onNode = {
   ...common,
   entryPoints: [
-    { in: 'client/src/extension.ts', out: 'client/dist/extension' },
     { in: 'server/src/lsp/node.ts', out: 'server/dist/server' },
     { in: 'server/src/cli/main.ts', out: 'server/dist/cli' },
   ],
   platform: 'node',
   target: 'node20',
   mainFields: ['module', 'main'], // some libraries' `main` hides its imports from the bundler
-  external: ['vscode', './server.js'], // given by the editor; started by the command line only where it is asked to serve
+  external: ['./server.js'], // started by the command line only where it is asked to serve
 };
 
-/** What runs in a browser, and the server of the extension, which runs there and on Node. */
-const anywhere = {
-  ...common,
-  entryPoints: [
-    { in: 'client/src/browser.ts', out: 'client/dist/browser' },
-    { in: 'server/src/lsp/hosted.ts', out: 'server/dist/hosted' },
-  ],
-  platform: 'browser',
-  target: 'es2022',
-  external: ['vscode'],
+const anywhere = { ...common, platform: 'browser', target: 'es2022' };
+
+const onNodeOrInBrowser = {
+  ...anywhere,
+  entryPoints: [{ in: 'client/src/extension.ts', out: 'client/dist/extension' }],
+  external: ['vscode', 'node:child_process'], // given by the editor; asked for only where there is Node
 };
 
-const built = await Promise.all([build(onNode), build(anywhere)]);
+/** Uses nothing of Node, so that one server does for both. */
+const hosted = { ...anywhere, entryPoints: [{ in: 'server/src/lsp/hosted.ts', out: 'server/dist/hosted' }] };
+
+const built = await Promise.all([onNode, onNodeOrInBrowser, hosted].map((options) => build(options)));
 const inputs = built.flatMap(({ metafile }) => Object.keys(metafile.inputs));
 writeFileSync('client/dist/third-party-licences.txt', licencesOf(inputs));
 

@@ -16,7 +16,7 @@ export function start(context: ExtensionContext, client: BaseLanguageClient): vo
     ...showFileStatus(client),
     ...offerNewSite(client),
     commands.registerCommand('dewright.restart', async () => {
-      await client.stop();
+      await client.stop().catch(() => undefined); // one that hangs does not answer, and is ended by the start
       await client.start();
     }),
     commands.registerCommand('dewright.showOutput', () => client.outputChannel.show()),
