@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { dewPointOfVapour, frostPointOfVapour } from '../../server/src/physics/dew-point.ts';
+import { dewPointOfVapour, frostPointOfVapour, USUAL_VAPOUR_PRESSURES } from '../../server/src/physics/dew-point.ts';
 import { saturatedVapourPressure } from '../../server/src/physics/saturated-vapour.ts';
 import { saturationPressureOverIce, saturationPressureOverWater } from '../../server/src/physics/saturation.ts';
 import { relativeDifference, steps } from './numeric.ts';
@@ -147,6 +147,14 @@ describe('no such point', () => {
 
   it('beyond the critical point there is no dew point', () => {
     expect(dewPointOfVapour(2.3e7, 1e8)).toMatchObject({ problem: { kind: 'too-wet-for-a-dew-point' } });
+  });
+
+  it('at any pressure, 10 Pa to 30 MPa, the limits lie outside the vapour pressures that are taken to have a dew point', () => {
+    for (const decade of steps(1, 7.5, 0.1)) {
+      const [least, most] = [-100, 373].map((celsius) => saturatedVapourPressure(celsius, 10 ** decade, 'water'));
+      expect(least).toBeLessThan(USUAL_VAPOUR_PRESSURES.low);
+      expect(most).toBeGreaterThan(USUAL_VAPOUR_PRESSURES.high);
+    }
   });
 
   it('the least vapour that has a frost point is that over ice at −100 °C', () => {

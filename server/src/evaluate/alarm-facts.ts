@@ -58,7 +58,9 @@ function nearLimit({ name, quantity }: AlarmUse, budget: Budget, inputs: readonl
     inputs: [...inputs, ...budget.contributions.flatMap((contribution) => contribution.inputs)],
     relation: 'U = k · u',
     formulas: [COMBINED_UNCERTAINTY],
-    notes: budgetNotes(budget),
+    get notes() {
+      return budgetNotes(budget);
+    },
   };
 }
 

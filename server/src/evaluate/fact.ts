@@ -41,7 +41,7 @@ export interface Fact {
   /** The relation in plain text, where it is more than one formula. */
   readonly relation?: string;
   readonly formulas: readonly Formula[];
-  /** Assumptions, and in words which published range was left. */
+  /** Assumptions, and in words which published range was left. Where they take computing, it is done when they are read. */
   readonly notes: readonly string[];
   /** The formula whose published range the computation left. */
   readonly outside?: OutsideFormula;

@@ -13,16 +13,7 @@ import type { SpaceEvaluation } from './space.ts';
 import type { ReportBudgets } from './uncertainty.ts';
 
 export function uncertaintyFacts(budgets: ReportBudgets, space: SpaceEvaluation): readonly Fact[] {
-  const expanded = expandedUncertainty(budgets, space);
-  const { worst } = budgets;
-  if (worst?.improvement === undefined) return [expanded];
-  const { words, expandedUncertainty: value } = worst.improvement;
-  const title = `${expanded.title} with ${words}, at best`;
-  const notes = ['What would be left at the same corner if the contributions that it lessens vanished.'];
-  return [expanded, { ...expanded, id: `${budgets.quantity}/improved-uncertainty`, title, value, notes }];
-}
-
-function expandedUncertainty({ quantity, worst, missing }: ReportBudgets, space: SpaceEvaluation): Fact {
+  const { quantity, worst, missing } = budgets;
   const { title, difference } = quantityInfo(quantity);
   const { relation, formulas } = derivationOf(quantity);
   const base = {
@@ -32,19 +23,35 @@ function expandedUncertainty({ quantity, worst, missing }: ReportBudgets, space:
     relation: `U = k · u, u² = Σ (∂Q/∂x · u(x))², e = U(sensor) · f(ts, p) · ew(ts); ${relation}`,
     formulas: [COMBINED_UNCERTAINTY, ...formulas],
   };
-  if (worst === undefined) return { ...base, value: undefined, missing: missing ?? 'not known', inputs: [], notes: [] };
+  if (worst === undefined)
+    return [{ ...base, value: undefined, missing: missing ?? 'not known', inputs: [], notes: [] }];
   const phase = space.phases.find(({ envelope }) => envelope.phase === worst.at.phase);
-  return {
+  const found = {
     ...base,
-    value: worst.expandedUncertainty,
     at: worst.at,
     inputs: [
       ...worst.contributions.flatMap(({ inputs }) => inputs),
       coverageInput(space.settings.coverage),
       ...(phase?.envelope.inputs ?? []),
     ],
-    notes: budgetNotes(worst),
   };
+  const expanded = {
+    ...found,
+    value: worst.expandedUncertainty,
+    get notes() {
+      return budgetNotes(worst);
+    },
+  };
+  if (worst.improvement === undefined) return [expanded];
+  const { words, expandedUncertainty: value } = worst.improvement;
+  const improved = {
+    ...found,
+    id: `${quantity}/improved-uncertainty`,
+    title: `${base.title} with ${words}, at best`,
+    value,
+    notes: ['What would be left at the same corner if the contributions that it lessens vanished.'],
+  };
+  return [expanded, improved];
 }
 
 function coverageInput({ value, origin }: Setting): FactInput {
@@ -52,7 +59,7 @@ function coverageInput({ value, origin }: Setting): FactInput {
   return { label: 'coverage', text, ...(origin === undefined ? {} : { origin }) };
 }
 
-/** What holds of a budget besides its numbers. */
+/** What holds of a budget besides its numbers. It costs as much as the budget itself, and is asked for when it is shown. */
 export function budgetNotes(budget: Budget): readonly string[] {
   const { signal, contributions, leftOut } = budget;
   const corrected = contributions.some(({ kind }) => UNCORRECTED.includes(kind));

@@ -43,13 +43,22 @@ export interface AboveTriplePoint {
  * Worked value: 1585 Pa at 101325 Pa gives 13.81 °C.
  */
 export function dewPointOfVapour(vapourPressure: number, pressure: number): Outcome<number, NoSuchPoint> {
-  if (!(vapourPressure >= saturatedVapourPressure(COLDEST_POINT_CELSIUS, pressure, 'water'))) {
-    return fail(tooDry('water', vapourPressure));
-  }
-  if (vapourPressure > saturatedVapourPressure(HOTTEST_POINT_CELSIUS, pressure, 'water')) {
-    return fail({ kind: 'too-wet-for-a-dew-point', vapourPressure, hottestCelsius: HOTTEST_POINT_CELSIUS });
-  }
-  return succeed(saturationPoint(vapourPressure, pressure, 'water', HOTTEST_POINT_CELSIUS));
+  const isUsual = vapourPressure > USUAL_VAPOUR_PRESSURES.low && vapourPressure < USUAL_VAPOUR_PRESSURES.high;
+  const problem = isUsual ? undefined : beyondDewPoints(vapourPressure, pressure);
+  return problem === undefined
+    ? succeed(saturationPoint(vapourPressure, pressure, 'water', HOTTEST_POINT_CELSIUS))
+    : fail(problem);
+}
+
+/** Pa. They have a dew point at any pressure, so that the limits, some 0.004 Pa and 22 MPa, need not be computed. */
+export const USUAL_VAPOUR_PRESSURES = { low: 1, high: 1e6 } as const;
+
+function beyondDewPoints(vapourPressure: number, pressure: number): NoSuchPoint | undefined {
+  if (!(vapourPressure >= saturatedVapourPressure(COLDEST_POINT_CELSIUS, pressure, 'water')))
+    return tooDry('water', vapourPressure);
+  if (vapourPressure > saturatedVapourPressure(HOTTEST_POINT_CELSIUS, pressure, 'water'))
+    return { kind: 'too-wet-for-a-dew-point', vapourPressure, hottestCelsius: HOTTEST_POINT_CELSIUS };
+  return undefined;
 }
 
 /**

@@ -4,7 +4,7 @@
  */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import { checkValidity, type Formula, type OutsideFormula, type ValidityRange } from './formula.ts';
-import { saturationPressure, saturationSlope, type WaterPhase } from './saturation.ts';
+import { type Saturation, saturation, saturationPressure, type WaterPhase } from './saturation.ts';
 
 /** The pressure range is that usually quoted for the fits (from memory, unverified against the papers). */
 const PRESSURE: ValidityRange = { argument: 'pressure', low: 5e3, high: 2e6, unit: 'Pa' };
@@ -77,30 +77,61 @@ export interface Enhancement {
  *   step of 2.9 % (0.8 K of dew point) at 100 °C.
  * - Over water from −50 to −100 °C the supercooled coefficients go on; below −100 °C f keeps its value there.
  * - Above 2 MPa f keeps its value at 2 MPa; below 5 kPa the formula goes on.
+ *
+ * @param saturated the saturation at that temperature, where it has been computed already
  */
-export function enhancement(celsius: number, pressure: number, phase: WaterPhase): Enhancement {
-  const boundedCelsius = Math.max(celsius, COLDEST);
-  const boundedPressure = Math.min(pressure, PRESSURE.high);
-  const saturation = saturationPressure(boundedCelsius, phase);
-  if (!(boundedPressure > saturation)) return NO_ENHANCEMENT;
-  const share = boundedPressure === pressure ? 1 : 0;
-  const ratio = saturation / boundedPressure;
-  const { alpha, alphaSlope, beta, betaSlope } = coefficientsAt(boundedCelsius, phase);
-  const factor = Math.exp(alpha * (1 - ratio) + beta * (1 / ratio - 1));
+export function enhancement(
+  celsius: number,
+  pressure: number,
+  phase: WaterPhase,
+  saturated: Saturation = saturation(celsius, phase),
+): Enhancement {
+  const terms = termsAt(celsius, pressure, phase, saturated.pressure);
+  if (terms === undefined) return NO_ENHANCEMENT;
+  const { factor, ratio } = terms;
+  const { alpha, alphaSlope, beta, betaSlope } = terms.coefficients;
   const perLogRatio = -(alpha * ratio + beta / ratio);
-  const perPressure = (-share * factor * perLogRatio) / boundedPressure;
-  if (boundedCelsius !== celsius) return { factor, perCelsius: 0, perPressure };
-  const logarithmicSlope = saturationSlope(celsius, phase) / saturation;
+  const perPressure = pressure > PRESSURE.high ? 0 : (-factor * perLogRatio) / pressure;
+  if (celsius < COLDEST) return { factor, perCelsius: 0, perPressure };
+  const logarithmicSlope = saturated.slope / saturated.pressure;
   const perCelsius = factor * (alphaSlope * (1 - ratio) + betaSlope * (1 / ratio - 1) + perLogRatio * logarithmicSlope);
   return { factor, perCelsius, perPressure };
+}
+
+/** The value of {@link enhancement} alone. @param saturated as there, its pressure in Pa */
+export function enhancementFactor(
+  celsius: number,
+  pressure: number,
+  phase: WaterPhase,
+  saturated = saturationPressure(celsius, phase),
+): number {
+  return termsAt(celsius, pressure, phase, saturated)?.factor ?? NO_ENHANCEMENT.factor;
 }
 
 const COLDEST = -100;
 const NO_ENHANCEMENT: Enhancement = { factor: 1, perCelsius: 0, perPressure: 0 };
 
+interface Terms {
+  readonly coefficients: Coefficients;
+  /** Saturation pressure over pressure. */
+  readonly ratio: number;
+  readonly factor: number;
+}
+
+/** Undefined where the pressure is at or below the saturation pressure. */
+function termsAt(celsius: number, pressure: number, phase: WaterPhase, saturated: number): Terms | undefined {
+  const boundedPressure = Math.min(pressure, PRESSURE.high);
+  const boundedSaturated = celsius < COLDEST ? saturationPressure(COLDEST, phase) : saturated;
+  if (!(boundedPressure > boundedSaturated)) return undefined;
+  const ratio = boundedSaturated / boundedPressure;
+  const coefficients = coefficientsAt(Math.max(celsius, COLDEST), phase);
+  const factor = Math.exp(coefficients.alpha * (1 - ratio) + coefficients.beta * (1 / ratio - 1));
+  return { coefficients, ratio, factor };
+}
+
 function refusedOutsideItsRange(celsius: number, pressure: number, phase: WaterPhase): Outcome<number, OutsideFormula> {
   const outside = enhancementLeavesFormula(celsius, pressure, phase);
-  return outside === undefined ? succeed(enhancement(celsius, pressure, phase).factor) : fail(outside);
+  return outside === undefined ? succeed(enhancementFactor(celsius, pressure, phase)) : fail(outside);
 }
 
 /** α and ln β as cubics of the temperature in °C. */

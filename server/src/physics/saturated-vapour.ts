@@ -1,6 +1,6 @@
 /** Vapour pressure of saturated air, f·es, with the derivatives that solvers and uncertainty budgets need. */
-import { enhancement } from './enhancement.ts';
-import { saturationPressure, saturationSlope, type WaterPhase } from './saturation.ts';
+import { enhancement, enhancementFactor } from './enhancement.ts';
+import { saturation, saturationPressure, type WaterPhase } from './saturation.ts';
 
 /** Vapour pressure of saturated air in Pa, and how it changes per K of temperature and per Pa of total pressure. */
 export interface SaturatedVapour {
@@ -16,16 +16,17 @@ export interface SaturatedVapour {
  * Worked value: over water at 20 °C and 101325 Pa, 1.003991 · 2339.19 Pa = 2348.53 Pa.
  */
 export function saturatedVapour(celsius: number, pressure: number, phase: WaterPhase): SaturatedVapour {
-  const { factor, perCelsius, perPressure } = enhancement(celsius, pressure, phase);
-  const saturation = saturationPressure(celsius, phase);
+  const saturated = saturation(celsius, phase);
+  const { factor, perCelsius, perPressure } = enhancement(celsius, pressure, phase, saturated);
   return {
-    vapourPressure: factor * saturation,
-    perCelsius: factor * saturationSlope(celsius, phase) + perCelsius * saturation,
-    perPressure: perPressure * saturation,
+    vapourPressure: factor * saturated.pressure,
+    perCelsius: factor * saturated.slope + perCelsius * saturated.pressure,
+    perPressure: perPressure * saturated.pressure,
   };
 }
 
 /** The value of {@link saturatedVapour} alone, in Pa. */
 export function saturatedVapourPressure(celsius: number, pressure: number, phase: WaterPhase): number {
-  return enhancement(celsius, pressure, phase).factor * saturationPressure(celsius, phase);
+  const saturated = saturationPressure(celsius, phase);
+  return enhancementFactor(celsius, pressure, phase, saturated) * saturated;
 }

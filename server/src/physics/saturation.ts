@@ -71,11 +71,11 @@ export function saturationPressureOverWater(celsius: number): number {
 /**
  * Slope of the saturation pressure over liquid water in Pa/K at a temperature in °C: the exact derivative of
  * {@link saturationPressureOverWater}, same sources and range. Worked value: 20 °C gives 144.91 Pa/K.
+ * @param pressure the saturation pressure in Pa at that temperature, where it has been computed already
  */
-export function saturationSlopeOverWater(celsius: number): number {
+export function saturationSlopeOverWater(celsius: number, pressure = saturationPressureOverWater(celsius)): number {
   const kelvin = kelvinOf(celsius);
   if (kelvin >= CRITICAL_KELVIN) return 0;
-  const pressure = saturationPressureOverWater(celsius);
   if (celsius >= TRIPLE_POINT_CELSIUS) return pressure * logarithmicSlopeOverWarmWater(kelvin);
   const below = kelvin - TRIPLE_POINT_KELVIN;
   const joinSlope = (JOIN_SLOPE + (JOIN_OFFSET + JOIN_SLOPE * below) / JOIN_WIDTH) * Math.exp(below / JOIN_WIDTH);
@@ -97,14 +97,15 @@ export function saturationPressureOverIce(celsius: number): number {
 /**
  * Slope of the saturation pressure over ice in Pa/K at a temperature in °C: the exact derivative of
  * {@link saturationPressureOverIce}, same source and range. Worked value: −20 °C gives 9.91 Pa/K.
+ * @param pressure the saturation pressure in Pa at that temperature, where it has been computed already
  */
-export function saturationSlopeOverIce(celsius: number): number {
+export function saturationSlopeOverIce(celsius: number, pressure = saturationPressureOverIce(celsius)): number {
   const theta = kelvinOf(celsius) / TRIPLE_POINT_KELVIN;
   const derivative =
     21.2144006 * (1 - 0.00333333333) * theta ** (0.00333333333 - 2) +
     27.3203819 * (1.20666667 - 1) * theta ** (1.20666667 - 2) -
     6.1059813 * (1.70333333 - 1) * theta ** (1.70333333 - 2);
-  return (saturationPressureOverIce(celsius) * derivative) / TRIPLE_POINT_KELVIN;
+  return (pressure * derivative) / TRIPLE_POINT_KELVIN;
 }
 
 /** Saturation pressure in Pa over the phase named, at a temperature in °C. */
@@ -112,9 +113,18 @@ export function saturationPressure(celsius: number, phase: WaterPhase): number {
   return phase === 'water' ? saturationPressureOverWater(celsius) : saturationPressureOverIce(celsius);
 }
 
-/** Slope of the saturation pressure in Pa/K over the phase named, at a temperature in °C. */
-export function saturationSlope(celsius: number, phase: WaterPhase): number {
-  return phase === 'water' ? saturationSlopeOverWater(celsius) : saturationSlopeOverIce(celsius);
+/** Saturation pressure in Pa and its slope in Pa/K, at one temperature. */
+export interface Saturation {
+  readonly pressure: number;
+  readonly slope: number;
+}
+
+/** Saturation pressure and its slope over the phase named, at a temperature in °C. */
+export function saturation(celsius: number, phase: WaterPhase): Saturation {
+  const pressure = saturationPressure(celsius, phase);
+  const slope =
+    phase === 'water' ? saturationSlopeOverWater(celsius, pressure) : saturationSlopeOverIce(celsius, pressure);
+  return { pressure, slope };
 }
 
 /** ln(p/pc) of IAPWS SR1-86(1992) eq. 1; the half powers are written as products with a square root, for speed. */
