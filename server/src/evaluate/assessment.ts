@@ -4,6 +4,8 @@ import { alarmFacts } from './alarm-facts.ts';
 import { type AlarmUse, alarmUses } from './alarm-use.ts';
 import { type CheckPlan, checkFacts, checkPlan } from './check-plan.ts';
 import type { Fact } from './fact.ts';
+import { type History, historiesOf } from './history.ts';
+import { historyFacts } from './history-facts.ts';
 import type { ResolvedPoint } from './point.ts';
 import { signalFacts } from './signal-facts.ts';
 import { type SignalUse, signalUses } from './signal-use.ts';
@@ -16,6 +18,8 @@ export interface Assessment {
   readonly signals: readonly SignalUse[];
   readonly alarms: readonly AlarmUse[];
   readonly checkPlan: CheckPlan;
+  /** Of the quantities that were read on visits. */
+  readonly histories: ReadonlyMap<QuantityName, History>;
 }
 
 /** @param space where its envelopes can be computed with */
@@ -28,6 +32,7 @@ export function assess(
   const plan = checkPlan(resolved, space);
   const reports = space === undefined ? [] : reportBudgets(resolved, space, signals);
   const budgets = new Map(reports.map((report) => [report.budgets.quantity, report.budgets]));
+  const histories = historiesOf(resolved, reports, plan.due);
   const inSpace =
     space === undefined
       ? []
@@ -36,6 +41,9 @@ export function assess(
           ...signalFacts(signals, resolved, space),
           ...alarmFacts(alarms, reports, resolved),
         ];
-  const assessment = { budgets, signals, alarms, checkPlan: plan };
-  return { assessment, facts: [...inSpace, ...checkFacts(plan, resolved)] };
+  const assessment = { budgets, signals, alarms, checkPlan: plan, histories };
+  return {
+    assessment,
+    facts: [...inSpace, ...checkFacts(plan, resolved), ...historyFacts(histories, plan.due, resolved.settings.today)],
+  };
 }

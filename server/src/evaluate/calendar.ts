@@ -3,6 +3,11 @@ import type { CalendarDate } from '../model/model-types.generated.ts';
 import { calendarMonths, type Quantity } from '../quantity/quantity.ts';
 
 const DAY_SECONDS = 86_400;
+
+/** Of the Gregorian calendar, in the mean. */
+export const YEAR_DAYS = 365.2425;
+export const MONTH_SECONDS = (YEAR_DAYS / 12) * DAY_SECONDS;
+
 const LAST_DAY = Date.UTC(9999, 11, 31);
 
 /**
@@ -12,10 +17,20 @@ const LAST_DAY = Date.UTC(9999, 11, 31);
  */
 export function dayAfter(day: CalendarDate, interval: Quantity): CalendarDate | undefined {
   const months = calendarMonths(interval);
-  if (months === undefined) return written(utcOf(day) + Math.floor(interval.value / DAY_SECONDS) * DAY_SECONDS * 1000);
+  if (months === undefined) return daysAfter(day, interval.value / DAY_SECONDS);
   const [year, month, date] = parts(day);
   const lastOfMonth = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
   return written(Date.UTC(year, month - 1 + months, Math.min(date, lastOfMonth)));
+}
+
+/** The day so many whole days later, or earlier; undefined beyond the year 9999. */
+export function daysAfter(day: CalendarDate, days: number): CalendarDate | undefined {
+  return written(utcOf(day) + Math.floor(days) * DAY_SECONDS * 1000);
+}
+
+/** Days from one day to another; negative where that is earlier. */
+export function daysBetween(from: CalendarDate, to: CalendarDate): number {
+  return secondsBetween(from, to) / DAY_SECONDS;
 }
 
 /** Seconds from one day to another; negative where that is earlier. */

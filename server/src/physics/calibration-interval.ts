@@ -3,7 +3,6 @@ import { binomialProbability, probabilityRange } from './binomial-distribution.t
 import type { ToleranceLimits } from './decision.ts';
 import { type DriftFit, driftAt } from './drift-fit.ts';
 import type { Formula } from './formula.ts';
-import { coverageFactorFor } from './student-distribution.ts';
 
 export const VARIABLES_DATA_METHOD: Formula = {
   id: 'variables-data-interval',
@@ -26,33 +25,28 @@ const STEPS = 1000;
 const HALVINGS = 40;
 
 /**
- * Time until a drifting error can no longer be said to lie within its limits; the unit is that of the fit.
+ * Time until a drifting error reaches a limit; the unit is that of the fit.
  *
- * drift ± k·u against each limit, NASA-HDBK-8739.19-5; k is Student's for the fit's degrees of freedom, from both tails
- * where there are two limits and from one where there is one.
+ * drift ± k·u against the limits, NASA-HDBK-8739.19-5: with k for a confidence it is how long the error can be said to
+ * lie within them.
  *
  * Worked values (its tables 7-5 to 7-7): from 10.03 with u0 0.28, and 90 %, 140.1 d for 9 to 11 and 171.75 d for up to 11.
  *
- * @param confidence 0 to 1; 0 looks at the drift itself, without its uncertainty
+ * @param k how many standard uncertainties the error may be beyond the drift: above 0 for the soonest time, 0 for the
+ *   drift itself, below 0 for the latest
  * @param longest time that is looked at
  * @returns 0 where a limit is passed at once, undefined where both are kept until the longest time
  */
 export function intervalForLimits(
   fit: DriftFit,
   { low = -Infinity, high = Infinity }: ToleranceLimits,
-  confidence: number,
+  k: number,
   longest: number,
 ): number | undefined {
-  const isOneSided = low === -Infinity || high === Infinity;
-  const k = coverageFactor(isOneSided ? 2 * confidence - 1 : confidence, fit.degreesOfFreedom);
   return firstTime((elapsed) => {
     const { value, readingUncertainty } = driftAt(fit, elapsed);
     return value + k * readingUncertainty > high || value - k * readingUncertainty < low;
   }, longest);
-}
-
-function coverageFactor(confidence: number, degreesOfFreedom: number | undefined): number {
-  return confidence > 0 ? coverageFactorFor(confidence, degreesOfFreedom) : 0;
 }
 
 function firstTime(isPassed: (elapsed: number) => boolean, longest: number): number | undefined {
@@ -92,7 +86,7 @@ export interface TestedInterval {
 }
 
 /** An interval is at most halved or doubled at once. Common practice, no source. */
-const LARGEST_CHANGE = 2;
+export const LARGEST_CHANGE = 2;
 
 /**
  * Tests an interval against the share of checks that should find the instrument within its tolerance, and changes it

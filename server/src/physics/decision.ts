@@ -35,6 +35,9 @@ export const EN_NUMBER: Formula = {
   validity: [],
 };
 
+/** Coverage factor of the uncertainties that an En number is made of. */
+export const EN_COVERAGE = 2;
+
 /**
  * Probability that a quantity lies within its limits, given a result and its standard uncertainty.
  *

@@ -20,6 +20,7 @@ import { rule as checkWithHeater } from './check-with-heater.ts';
 import { rule as coldStart } from './cold-start.ts';
 import { rule as dewOrFrost } from './dew-or-frost.ts';
 import { rule as differenceInDegrees } from './difference-in-degrees.ts';
+import { rule as driftAhead } from './drift-ahead.ts';
 import { rule as dripPath } from './drip-path.ts';
 import { rule as envelopeImpossible } from './envelope-impossible.ts';
 import { rule as envelopeSaturates } from './envelope-saturates.ts';
@@ -92,6 +93,7 @@ export const RULES: readonly Rule[] = [
   coldStart,
   dewOrFrost,
   differenceInDegrees,
+  driftAhead,
   dripPath,
   envelopeImpossible,
   envelopeSaturates,

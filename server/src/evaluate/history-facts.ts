@@ -1,0 +1,155 @@
+/** The facts of the histories: the last error, the drift, when it reaches the tolerance, and the next check it asks for. */
+import type { CalendarDate } from '../model/model-types.generated.ts';
+import { EN_NUMBER } from '../physics/decision.ts';
+import { WEIGHTED_LEAST_SQUARES } from '../physics/drift-fit.ts';
+import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { MONTH_SECONDS, secondsBetween } from './calendar.ts';
+import { type CheckDue, lastCheckInput } from './check-due.ts';
+import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
+import type { Fact, FactInput } from './fact.ts';
+import { firstProposed, type History } from './history.ts';
+import type { ReadingError } from './reading-error.ts';
+
+type Histories = ReadonlyMap<QuantityName, History>;
+
+export function historyFacts(
+  histories: Histories,
+  planned: CheckDue | undefined,
+  today: CalendarDate,
+): readonly Fact[] {
+  const ofQuantities = [...histories.values()].flatMap((history) => factsOf(history, today));
+  return [...ofQuantities, ...proposal(histories, today, planned)];
+}
+
+function factsOf(history: History, today: CalendarDate): readonly Fact[] {
+  const last = history.errors.at(-1);
+  return [
+    ...(last === undefined ? [] : [lastError(history, last)]),
+    driftFact(history),
+    ...toleranceReachedFact(history, today),
+  ];
+}
+
+function lastError({ quantity }: History, { reading, error, enNumber, pointUncertainty }: ReadingError): Fact {
+  const { title, dimension, difference } = quantityInfo(quantity);
+  const { date, state, shown, reference, referenceUncertainty, file, origin } = reading;
+  const input = (label: string, value: number | undefined, of = difference): readonly FactInput[] =>
+    value === undefined ? [] : [{ label, text: showQuantity(value, of), file, origin }];
+  const [own] = input('uncertainty of the point', pointUncertainty);
+  return {
+    id: `${quantity}/last-error`,
+    title: `error of the ${title} on ${date}${state === undefined ? '' : `, ${stateWords(state)}`}`,
+    dimension: difference,
+    value: error,
+    inputs: [
+      ...input('shown', shown, dimension),
+      ...input('reference', reference, dimension),
+      ...input('uncertainty of the reference', referenceUncertainty),
+      ...(own === undefined ? [] : [{ label: own.label, text: own.text }]),
+    ],
+    relation: 'error = shown − reference',
+    formulas: enNumber === undefined ? [] : [EN_NUMBER],
+    notes: [
+      enNumber === undefined
+        ? 'Without the uncertainties of the point and of the reference there is no En number.'
+        : `The En number is ${formatNumber(enNumber, 2)}; beyond 1, either side, the two disagree.`,
+    ],
+  };
+}
+
+function driftFact({ quantity, drift, errors }: History): Fact {
+  const { title, difference } = quantityInfo(quantity);
+  const base = {
+    id: `${quantity}/drift`,
+    title: `drift of the ${title} in a year`,
+    dimension: difference,
+    inputs: errors.map((each) => readingInput(each)),
+    formulas: [WEIGHTED_LEAST_SQUARES],
+  };
+  if (!drift.ok) return { ...base, value: undefined, missing: drift.problem, notes: [] };
+  const { segment, perYear, perYearUncertainty, isSignificant } = drift.value;
+  const confidence = showQuantity(CONFIDENCE, 'percentage');
+  const adjusted = segment.stretches.some(({ adjustedSince }) => adjustedSince !== 0);
+  const notes = [
+    `± ${showQuantity(perYearUncertainty, difference)} with a confidence of ${confidence}${isSignificant ? '' : ', so it may as well be none'}; from ${segment.errors.length} readings on ${segment.visits} visits up to ${segment.last}.`,
+    adjusted
+      ? 'Errors as found are moved by the adjustments made since, as far as as-left readings tell them.'
+      : undefined,
+    drift.value.fit.degreesOfFreedom === undefined
+      ? undefined
+      : 'Not every reference states its uncertainty: the scatter of the readings stands for it.',
+  ];
+  return { ...base, value: perYear, notes: notes.filter((note) => note !== undefined) };
+}
+
+function toleranceReachedFact(history: History, today: CalendarDate): readonly Fact[] {
+  const { quantity, reached, tolerance, errors } = history;
+  if (reached === undefined || tolerance === undefined) return [];
+  const { title } = quantityInfo(quantity);
+  const { soonest, expected, latest } = reached;
+  const limit = `not within ${FURTHEST_YEARS} years`;
+  const confidence = showQuantity(CONFIDENCE, 'percentage');
+  const { value, origin } = tolerance;
+  const base = {
+    id: `${quantity}/tolerance-reached`,
+    title: `time until the drift of the ${title} is foretold to reach its tolerance${expected === undefined ? '' : `, on ${expected}`}`,
+    dimension: 'time' as const,
+    inputs: [
+      { label: 'tolerance', text: showQuantity(value.value, value.dimension), origin },
+      ...errors.map(readingInput),
+      { label: 'today', text: today },
+    ],
+    formulas: [WEIGHTED_LEAST_SQUARES],
+    notes: [`With a confidence of ${confidence} between ${soonest ?? limit} and ${latest ?? limit}.`],
+  };
+  return expected === undefined
+    ? [{ ...base, value: undefined, missing: limit }]
+    : [{ ...base, value: secondsBetween(today, expected) }];
+}
+
+/** Intervals of checks that plans use. Common practice, no source. */
+const USUAL_MONTHS: readonly number[] = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60];
+
+/** The check that is asked for first, and the interval that would have brought it. */
+function proposal(histories: Histories, today: CalendarDate, planned: CheckDue | undefined): readonly Fact[] {
+  const first = firstProposed(histories);
+  if (first === undefined || planned === undefined) return [];
+  const { history, proposed } = first;
+  const { title } = quantityInfo(history.quantity);
+  const base = { dimension: 'time' as const, formulas: [proposed.formula], notes: proposed.notes };
+  const readings = history.errors.map(readingInput);
+  const span = secondsBetween(planned.last.date, proposed.date) / MONTH_SECONDS;
+  const months = USUAL_MONTHS.findLast((usual) => usual <= span) ?? 1;
+  return [
+    {
+      ...base,
+      id: 'check/proposed',
+      title: `time until the check that the readings ask for, on ${proposed.date} by the ${proposed.method} method for the ${title}`,
+      value: secondsBetween(today, proposed.date),
+      inputs: [...readings, { label: 'today', text: today }],
+    },
+    {
+      ...base,
+      id: 'check/proposed-interval',
+      title: 'interval of checks that the readings ask for',
+      value: months * MONTH_SECONDS,
+      inputs: [...readings, lastCheckInput(planned.last)],
+      relation: 'from the last check to the check asked for, cut to an interval that plans use',
+    },
+  ];
+}
+
+/** `2026-09-02 as found: -0.7 %RH ± 0.4 %RH, En -0.55` */
+function readingInput({ reading, error, enNumber }: ReadingError): FactInput {
+  const { date, state, quantity, referenceUncertainty, file, origin } = reading;
+  const { difference } = quantityInfo(quantity);
+  const uncertain = referenceUncertainty === undefined ? '' : ` ± ${showQuantity(referenceUncertainty, difference)}`;
+  const en = enNumber === undefined ? '' : `, En ${formatNumber(enNumber, 2)}`;
+  const label = state === undefined ? date : `${date} ${stateWords(state)}`;
+  return { label: `${label}:`, text: `${showQuantity(error, difference)}${uncertain}${en}`, file, origin };
+}
+
+export function stateWords(state: NonNullable<ReadingError['reading']['state']>): string {
+  return state === 'as-found' ? 'as found' : 'as left';
+}
