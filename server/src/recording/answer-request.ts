@@ -1,0 +1,22 @@
+/** Answers one request: from what was read before where nothing has changed, else by reading the log. */
+import { loadDuckDB } from './duckdb.ts';
+import { keepAnswer, keptAnswer, keyOf } from './kept-answers.ts';
+import type { RecordingRequest } from './messages.ts';
+import { type ReadAnswer, readLog } from './read-log.ts';
+
+/** @param program the bytes of this program: another version of it may answer otherwise */
+export async function answerRequest(
+  request: RecordingRequest,
+  program: Uint8Array,
+  onProgress: (share: number) => void,
+): Promise<ReadAnswer> {
+  const key = await keyOf(request, program).catch(() => undefined);
+  const known = key === undefined ? undefined : await keptAnswer(key);
+  if (known !== undefined) return known;
+  const duckdb = loadDuckDB(request.duckdbFolders);
+  if (!duckdb.ok) return { kind: 'problem', sentence: duckdb.problem };
+  const { trustDetection } = request;
+  const answer = await readLog(request, { duckdb: duckdb.value, trustDetection, onProgress });
+  if (key !== undefined && answer.kind !== 'problem') await keepAnswer(key, answer);
+  return answer;
+}

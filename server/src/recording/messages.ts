@@ -1,0 +1,13 @@
+/** What is said between the program that reads logs and whoever started it. */
+import type { ReadAnswer, ReadRequest } from './read-log.ts';
+
+export interface RecordingRequest extends ReadRequest {
+  /** Reads with the detected columns where they are clear and none were named. */
+  readonly trustDetection: boolean;
+  /** Where DuckDB is looked for, the first first. */
+  readonly duckdbFolders: readonly string[];
+}
+
+export type RecordingMessage =
+  | { readonly kind: 'progress'; readonly share: number }
+  | { readonly kind: 'answer'; readonly answer: ReadAnswer };
