@@ -34,7 +34,14 @@ const onNodeOrInBrowser = {
 /** Uses nothing of Node, so that one server does for both. */
 const hosted = { ...anywhere, entryPoints: [{ in: 'server/src/lsp/hosted.ts', out: 'server/dist/hosted' }] };
 
-const built = await Promise.all([onNode, onNodeOrInBrowser, hosted].map((options) => build(options)));
+/** The script of the pages that views are shown in: plain DOM. */
+const viewPage = {
+  ...anywhere,
+  entryPoints: [{ in: 'client/src/views/page/main.ts', out: 'client/dist/view' }],
+  format: 'iife',
+};
+
+const built = await Promise.all([onNode, onNodeOrInBrowser, hosted, viewPage].map((options) => build(options)));
 const inputs = built.flatMap(({ metafile }) => Object.keys(metafile.inputs));
 writeFileSync('client/dist/third-party-licences.txt', licencesOf(inputs));
 

@@ -5,6 +5,7 @@ import { showFileStatus } from './file-status.ts';
 import { answerFileRequests } from './files.ts';
 import { offerNewSite } from './new-site.ts';
 import { showRulePages } from './rule-pages.ts';
+import { offerViews } from './views/views.ts';
 
 let running: BaseLanguageClient | undefined;
 
@@ -15,6 +16,7 @@ export function start(context: ExtensionContext, client: BaseLanguageClient): vo
     ...showRulePages(client),
     ...showFileStatus(client),
     ...offerNewSite(client),
+    ...offerViews(client, context.extensionUri),
     commands.registerCommand('dewright.restart', async () => {
       await client.stop().catch(() => undefined); // one that hangs does not answer, and is ended by the start
       await client.start();
