@@ -1,8 +1,9 @@
+import type { KitModel } from '../model/file-models.ts';
 import type { Entry } from '../model/read-file.ts';
 import { removePair } from '../syntax/edit.ts';
 import { removeItem } from '../syntax/edit-list.ts';
 import type { FindingDraft, FixDraft, KitView, Rule, SiteView } from './rule.ts';
-import { hasModel, isModelKind, knownNames, MODEL_KINDS, referencesOf } from './support/references.ts';
+import { hasModel, isModelKind, MODEL_KINDS, referencesOf, unknownReferences } from './support/references.ts';
 
 export const rule: Rule = {
   name: 'unused-definition',
@@ -36,13 +37,12 @@ function unusedSpaces({ model, points }: SiteView): readonly FindingDraft[] {
 
 function unusedKits(view: SiteView): readonly FindingDraft[] {
   const { kits, model, catalogue } = view;
-  if (!catalogue.complete) return [];
-  const models = referencesOf(view).flatMap(({ to, named }) => (isModelKind(to) ? { kind: to, id: named.value } : []));
-  const known = knownNames(view);
-  if (models.some(({ kind, id }) => known[kind]?.has(id) !== true)) return [];
+  if (!catalogue.complete || unknownReferences(view).some(({ to }) => isModelKind(to))) return [];
   const list = model.header?.value.kits;
+  const isUsed = (kit: KitModel): boolean =>
+    referencesOf(view).some(({ to, named }) => isModelKind(to) && hasModel(kit, to, named.value));
   return kits.flatMap(({ kit, named }) => {
-    if (list === undefined || kit === undefined || models.some(({ kind, id }) => hasModel(kit, kind, id))) return [];
+    if (list === undefined || kit === undefined || isUsed(kit)) return [];
     return {
       message: `No point uses a model of the kit ${named.value}.`,
       origin: named.origin,

@@ -29,11 +29,19 @@ export function isModelKind(to: Reference['to']): to is ModelKind {
   return MODEL_KINDS.some((kind) => kind === to);
 }
 
-export function referencesOf({ settings, points }: SiteView): readonly Reference[] {
+/** In the order of the file. */
+export const referencesOf = remembered(({ settings, points }: SiteView): readonly Reference[] => {
   const receiver = settings.header?.defaults?.value.receiver;
-  const ofSite: readonly Reference[] = receiver === undefined ? [] : [{ to: 'receivers', named: receiver }];
-  return [...ofSite, ...points.flatMap((point) => (point.entry.broken ? [] : referencesOfPoint(point)))];
-}
+  const references: Reference[] = receiver === undefined ? [] : [{ to: 'receivers', named: receiver }];
+  for (const point of points) if (!point.entry.broken) references.push(...referencesOfPoint(point));
+  return references;
+});
+
+/** Those that stand for nothing. */
+export const unknownReferences = remembered((view: SiteView): readonly Reference[] => {
+  const known = knownNames(view);
+  return referencesOf(view).filter(({ to, named }) => known[to]?.has(named.value) === false);
+});
 
 export const knownNames = remembered(({ model, catalogue }: SiteView): KnownNames => {
   const models = (kind: ModelKind) => (catalogue.complete ? new Set(catalogue[kind].keys()) : undefined);
