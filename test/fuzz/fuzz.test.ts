@@ -1,10 +1,31 @@
 import { describe, expect, it } from 'vitest';
+import { startSession } from '../lsp/session.ts';
 import { fuzzFiles } from './file-fuzz.ts';
+import { checkHarmedFolder } from './program-fuzz.ts';
+import { Random } from './random.ts';
+import { SEED_FILES } from './seed-files.ts';
+import { sendTraffic } from './traffic.ts';
 
 const SEED = Number(process.env['DEWRIGHT_SEED'] ?? 20_261_125);
 
-describe('harmed files', () => {
-  it('5,000 mutated, truncated, spliced and generated texts: no throw, no second, no number that is none', () => {
-    expect(fuzzFiles(5000, SEED).failures).toEqual([]);
+describe('whatever comes', () => {
+  it('4,000 mutated, truncated, spliced and generated texts: no throw, no second, no number that is none', () => {
+    expect(fuzzFiles(4000, SEED).failures).toEqual([]);
   }, 300_000);
+
+  it('a folder of 40 harmed files: the command line ends with 0 or 1 and says nothing on standard error', () => {
+    expect(checkHarmedFolder(40, SEED)).toBeUndefined();
+  }, 120_000);
+
+  it('1,000 messages in any order, fitting or not: each is answered in time, and the server goes on', async () => {
+    const random = new Random(SEED);
+    const files = Array.from({ length: 12 }, () => random.pick(SEED_FILES)).map((seed, index) => ({
+      ...seed,
+      uri: `file:///fennmoor/file-${index}.dew${seed.kind}.yaml`,
+    }));
+    const session = await startSession({ files: Object.fromEntries(files.map(({ uri, text }) => [uri, text])) });
+    const { failures } = await sendTraffic(session, files, 1000, random);
+    await session.end();
+    expect(failures).toEqual([]);
+  }, 120_000);
 });

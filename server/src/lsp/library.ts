@@ -13,8 +13,9 @@ export class Library {
     this.#access = access;
   }
 
-  /** An open document counts before the file on disk. */
-  opened(uri: string, text: string): void {
+  /** An open document counts before the file on disk. One that a client sends without its text is left out. */
+  opened(uri: string, text: unknown): void {
+    if (typeof text !== 'string') return;
     this.#open.add(uri);
     this.workspace.set(uri, text);
   }

@@ -1,0 +1,138 @@
+/** An editor gone mad: requests in any order, with parameters that fit, half fit or do not fit at all. */
+import { performance } from 'node:perf_hooks';
+import type { Session } from '../lsp/session.ts';
+import { mutate } from './mutations.ts';
+import { LONGEST } from './probe.ts';
+import type { Random } from './random.ts';
+import type { SeedFile } from './seed-files.ts';
+
+/** Every request that the server answers, and one that it does not know. */
+const REQUESTS = [
+  'textDocument/hover',
+  'textDocument/completion',
+  'textDocument/definition',
+  'textDocument/references',
+  'textDocument/documentHighlight',
+  'textDocument/prepareRename',
+  'textDocument/rename',
+  'textDocument/documentLink',
+  'textDocument/documentSymbol',
+  'textDocument/foldingRange',
+  'textDocument/selectionRange',
+  'textDocument/semanticTokens/full',
+  'textDocument/semanticTokens/range',
+  'textDocument/inlayHint',
+  'inlayHint/resolve',
+  'textDocument/codeLens',
+  'textDocument/codeAction',
+  'textDocument/diagnostic',
+  'workspace/symbol',
+  'workspace/executeCommand',
+  'workspace/willRenameFiles',
+  'dewright/explain',
+  'dewright/explainNames',
+  'dewright/siteSkeleton',
+  'dewright/countPoints',
+  'dewright/view',
+  'nobody/knowsThis',
+] as const;
+
+const NOTIFICATIONS = [
+  'textDocument/didOpen',
+  'textDocument/didChange',
+  'textDocument/didClose',
+  'textDocument/didSave',
+  'workspace/didChangeWatchedFiles',
+  'workspace/didChangeConfiguration',
+  '$/cancelRequest',
+  'nobody/knowsThis',
+] as const;
+
+const STRANGE_VALUES: readonly unknown[] = [
+  null,
+  -1,
+  1e9,
+  1.5,
+  '',
+  'x',
+  [],
+  {},
+  true,
+  '\ud800',
+  '../../../../etc/passwd',
+];
+const STRANGE_URIS = [
+  '',
+  'x',
+  'file:///',
+  'file://nowhere/%zz.dewsite.yaml',
+  'untitled:Untitled-1',
+  'file:///a.dewkit.yaml',
+];
+
+/** One message that a client could send of a document. */
+export function randomParams(uri: string, lines: number, random: Random): Record<string, unknown> {
+  const position = () => ({ line: random.below(lines + 2), character: random.below(90) });
+  const range = { start: position(), end: position() };
+  const params: Record<string, unknown> = {
+    textDocument: { uri: random.chance(0.05) ? random.pick(STRANGE_URIS) : uri, version: random.below(1000) },
+    position: position(),
+    range,
+    positions: [position(), position()],
+    context: { diagnostics: [], includeDeclaration: true, triggerKind: 1 },
+    newName: random.pick(['K9-MT-1', 'a b', '', 'kiln-9', '{', '\u0000']),
+    query: random.pick(['', 'K', 'kiln', '.*', '(']),
+    files: [{ oldUri: uri, newUri: `${uri}.moved.dewkit.yaml` }],
+    name: random.pick(['sensor-may-condense', 'dew-point', 'heater', '__proto__', '']),
+    command: random.pick(['dewright.showPlace', 'rm']),
+    arguments: [uri, range],
+    uri,
+    label: 'x',
+    kind: random.pick(['chart', 'point', 'overview', 'what-if', 'nothing']),
+    offset: random.below(lines * 40),
+    data: random.pick(STRANGE_VALUES),
+    changes: [{ uri, type: 1 + random.below(3) }],
+    settings: random.pick(STRANGE_VALUES),
+    contentChanges: [{ range, text: random.pick(['"', '{', 'x', '\n', '']) }],
+    id: random.below(1000),
+  };
+  if (random.chance(0.1)) params[random.pick(Object.keys(params))] = random.pick(STRANGE_VALUES);
+  return params;
+}
+
+export interface TrafficResult {
+  readonly messages: number;
+  readonly failures: readonly string[];
+}
+
+/** Sends messages of all kinds about these files, and asks after every few whether somebody is still at home. */
+export async function sendTraffic(
+  { editor, open, change }: Session,
+  files: readonly (SeedFile & { readonly uri: string })[],
+  messages: number,
+  random: Random,
+): Promise<TrafficResult> {
+  const failures: string[] = [];
+  for (const { uri, text } of files) await open(uri, text);
+  for (let sent = 0; sent < messages; sent++) {
+    const { uri, text } = random.pick(files);
+    const params = randomParams(uri, text.split('\n').length, random);
+    const dice = random.share();
+    if (dice < 0.1) await editor.sendNotification(random.pick(NOTIFICATIONS), params);
+    else if (dice < 0.2) await change(uri, mutate(text, random, random.pick(files).text));
+    else {
+      const request = random.pick(REQUESTS);
+      const start = performance.now();
+      const answer = await editor.sendRequest(request, params).catch((error: unknown) => String(error));
+      const took = performance.now() - start;
+      if (took > LONGEST) failures.push(`${request}: ${Math.round(took)} ms`);
+      if (/\bNaN\b|\bInfinity\b/.test(JSON.stringify(answer) ?? '')) failures.push(`${request}: a number that is none`);
+    }
+  }
+  const known = files[0];
+  if (known === undefined) return { messages, failures };
+  await open(known.uri, known.text);
+  const symbols = await editor.sendRequest('textDocument/documentSymbol', { textDocument: { uri: known.uri } });
+  if (!Array.isArray(symbols) || symbols.length === 0) failures.push('the server no longer answers sensibly');
+  return { messages, failures };
+}
