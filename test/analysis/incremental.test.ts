@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -22,12 +22,24 @@ const FILES = ['samples', 'test/rules', 'test/corpus'].flatMap((folder) =>
     .map((file) => join(PROJECT, folder, file)),
 );
 
-function workspaceWith(path: string, text: string): Workspace {
+type Texts = ReadonlyMap<string, string>;
+
+/** A file and those that are read together with it: the site of a visit, the visits to a site. */
+function family(path: string): Texts {
+  const beside = FILES.filter((file) => dirname(file) === dirname(path) && fileKindOf(file) !== 'kit');
+  const workspace = workspaceWith(textsOf(beside));
+  const related = [...workspace.sitesOf(fileUri(path)), ...workspace.visitsTo(fileUri(path))];
+  return textsOf([path, ...beside.filter((file) => related.includes(fileUri(file)))]);
+}
+
+function textsOf(paths: readonly string[]): Texts {
+  return new Map(paths.map((path) => [path, readFileSync(path, 'utf8')]));
+}
+
+function workspaceWith(texts: Texts): Workspace {
   const workspace = new Workspace();
-  for (const kit of FILES) {
-    if (fileKindOf(kit) === 'kit' && kit !== path) workspace.set(fileUri(kit), readFileSync(kit, 'utf8'));
-  }
-  workspace.set(fileUri(path), text);
+  for (const file of FILES) if (fileKindOf(file) === 'kit') workspace.set(fileUri(file), readFileSync(file, 'utf8'));
+  for (const [path, text] of texts) workspace.set(fileUri(path), text);
   workspace.markWhole();
   return workspace;
 }
@@ -54,26 +66,47 @@ function shown(analysis: Analysis | undefined, text: string): string {
   });
 }
 
+function expectSameAsAfresh(families: readonly Texts[], edits: number): void {
+  const edit = fc.record({ member: fc.nat(), edit: randomEdit });
+  const row = fc.array(edit, { minLength: EDITS_IN_A_ROW, maxLength: EDITS_IN_A_ROW });
+  fc.assert(
+    fc.property(fc.constantFrom(...families), row, (start, steps) => {
+      const texts = new Map(start);
+      const paths = [...texts.keys()];
+      const kept = workspaceWith(texts);
+      for (const path of paths) kept.analysis(fileUri(path));
+      for (const { member, edit } of steps) {
+        const path = paths[member % paths.length] ?? '';
+        texts.set(path, applyRandomEdit(texts.get(path) ?? '', edit));
+        kept.set(fileUri(path), texts.get(path) ?? '');
+        const afresh = workspaceWith(texts);
+        for (const [other, text] of texts) {
+          const file = fileUri(other);
+          expect(shown(kept.analysis(file), text)).toBe(shown(afresh.analysis(file), text));
+        }
+      }
+    }),
+    { numRuns: Math.ceil(edits / EDITS_IN_A_ROW), endOnFailure: true },
+  );
+}
+
 it(
   `after any row of edits a file shows what it shows when read afresh (${EDITS} edits over ${FILES.length} files)`,
+  () =>
+    expectSameAsAfresh(
+      FILES.map((path) => textsOf([path])),
+      EDITS,
+    ),
+  60_000 + EDITS * 100,
+);
+
+it(
+  'after any row of edits of a site and of its visits each shows what it shows when read afresh',
   () => {
-    const runs = Math.ceil(EDITS / EDITS_IN_A_ROW);
-    const edits = fc.array(randomEdit, { minLength: EDITS_IN_A_ROW, maxLength: EDITS_IN_A_ROW });
-    fc.assert(
-      fc.property(fc.nat(FILES.length - 1), edits, (index, row) => {
-        const path = FILES[index] ?? '';
-        const file = fileUri(path);
-        let text = readFileSync(path, 'utf8');
-        const kept = workspaceWith(path, text);
-        kept.analysis(file);
-        for (const edit of row) {
-          text = applyRandomEdit(text, edit);
-          kept.set(file, text);
-          expect(shown(kept.analysis(file), text)).toBe(shown(workspaceWith(path, text).analysis(file), text));
-        }
-      }),
-      { numRuns: runs, endOnFailure: true },
-    );
+    const families = FILES.filter((path) => fileKindOf(path) === 'site').map(family);
+    const visited = families.filter((texts) => texts.size > 1);
+    expect(visited.length).toBeGreaterThan(0);
+    expectSameAsAfresh(visited, EDITS / 4);
   },
   60_000 + EDITS * 100,
 );

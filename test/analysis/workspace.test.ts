@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { baseName } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
 
 const KIT = `dewright: 1
@@ -17,6 +18,7 @@ points:
   ${tag}:
     space: room
     humidity-probe: {model: ${model}}
+    reports: {dew-point: {}}
     checks: {interval: 12 months, method: reference-instrument, last: 2026-09-01}
 `;
 }
@@ -92,6 +94,73 @@ it('a model is unused where no site of the workspace uses it, and only then', ()
   expect(rulesOf(workspace, 'k.dewkit.yaml')).not.toContain('unused-definition used');
   workspace.set(file('b.dewsite.yaml'), site('b', 'P-2', 'idle'));
   expect(rulesOf(workspace, 'k.dewkit.yaml')).not.toContain('unused-definition idle');
+});
+
+function visit(siteId: string, tag = 'P-1'): string {
+  return `dewright: 1
+visit: {site: ${siteId}, date: 2026-09-02}
+readings:
+  - {point: ${tag}, quantity: dew-point, shown: 12.4 degC, reference: 12.1 degC, using: reference-instrument}
+`;
+}
+
+function readingsOf(workspace: Workspace, name: string): readonly (readonly string[])[] {
+  const content = workspace.analysis(file(name))?.content;
+  const points = content?.kind === 'site' ? [...content.site.points.values()] : [];
+  return points.map(({ readings }) => readings.map((reading) => baseName(reading.file)));
+}
+
+const VISITED = {
+  'k.dewkit.yaml': KIT,
+  'a.dewsite.yaml': site('a', 'P-1'),
+  'a-1.dewvisit.yaml': visit('a'),
+  'a-2.dewvisit.yaml': visit('a'),
+};
+
+it('the readings of a point are those of the visits that name its site, whichever is known first', () => {
+  const workspace = workspaceOf(VISITED);
+  expect(readingsOf(workspace, 'a.dewsite.yaml')).toEqual([['a-1.dewvisit.yaml', 'a-2.dewvisit.yaml']]);
+  workspace.set(file('a-1.dewvisit.yaml'), visit('b'));
+  expect(readingsOf(workspace, 'a.dewsite.yaml')).toEqual([['a-2.dewvisit.yaml']]);
+  workspace.remove(file('a-2.dewvisit.yaml'));
+  expect(readingsOf(workspace, 'a.dewsite.yaml')).toEqual([[]]);
+});
+
+it('a visit is laid against its site as the site stands', () => {
+  const workspace = workspaceOf(VISITED);
+  expect(rulesOf(workspace, 'a-1.dewvisit.yaml')).not.toContain('reference-unknown P-1');
+  workspace.set(file('a.dewsite.yaml'), site('a', 'P-2'));
+  expect(rulesOf(workspace, 'a-1.dewvisit.yaml')).toContain('reference-unknown P-1');
+});
+
+it('a visit to a site that nobody knows is told once all files are known', () => {
+  const workspace = new Workspace({ today });
+  workspace.set(file('a-1.dewvisit.yaml'), visit('a'));
+  expect(rulesOf(workspace, 'a-1.dewvisit.yaml')).toEqual([]);
+  workspace.markWhole();
+  expect(rulesOf(workspace, 'a-1.dewvisit.yaml')).toEqual(['reference-unknown a-1.dewvisit.yaml']);
+});
+
+it('where two sites have one id, a visit belongs to neither and says so', () => {
+  const workspace = workspaceOf({ ...VISITED, 'b.dewsite.yaml': site('a', 'P-2') });
+  expect(readingsOf(workspace, 'a.dewsite.yaml')).toEqual([[]]);
+  const [finding] = workspace.analysis(file('a-1.dewvisit.yaml'))?.findings ?? [];
+  expect(finding?.rule).toBe('reference-unknown');
+  expect(finding?.related.map((place) => baseName(place.file))).toEqual(['a.dewsite.yaml', 'b.dewsite.yaml']);
+});
+
+it('a point is evaluated anew only where a reading of it has changed', () => {
+  const workspace = workspaceOf(VISITED);
+  const pointOf = () => {
+    const content = workspace.analysis(file('a.dewsite.yaml'))?.content;
+    return content?.kind === 'site' ? content.site.points.get('P-1') : undefined;
+  };
+  const before = pointOf();
+  workspace.set(file('a-1.dewvisit.yaml'), `${visit('a')}log: logs/a.csv\n`);
+  expect(pointOf()).toBe(before);
+  workspace.set(file('a-1.dewvisit.yaml'), visit('a').replace('12.4', '12.5'));
+  expect(pointOf()).not.toBe(before);
+  expect(pointOf()?.readings.map(({ shown }) => shown)).toEqual([12.5, 12.4]);
 });
 
 it('a workspace that keeps nothing parsed but what it looks at says the same', () => {

@@ -5,7 +5,21 @@ import { WORTH_WORKERS } from '../../server/src/cli/check-in-workers.ts';
 import { generateSite, KIT } from '../bench/generated-site.ts';
 import { runIn, temporaryFolder } from '../samples/built-program.ts';
 
-/** More files than one thread is given, some with one tag twice, one that uses a kit that is not there. */
+const VISITS = 5;
+
+/** To a site of the row: one thread reads it, and another the site, wherever threads share out neighbours. */
+function visitTo(siteId: string, tag: string): string {
+  return `dewright: 1
+visit: {site: ${siteId}, date: 2026-09-02}
+readings:
+  - {point: ${tag}, quantity: dew-point, shown: 50.9 degC, reference: 50.4 degC, reference-uncertainty: 0.3 K}
+`;
+}
+
+/**
+ * More files than one thread is given, some with one tag twice, one that uses a kit that is not there, and visits, one
+ * of them to a site that is not there.
+ */
 function manySites(): string {
   const folder = temporaryFolder();
   mkdirSync(join(folder, 'kits'));
@@ -14,6 +28,12 @@ function manySites(): string {
     const kit = index === 7 ? 'kits/lost.dewkit.yaml' : 'kits/bench.dewkit.yaml';
     const firstPoint = index % 50 === 0 ? 0 : index;
     writeFileSync(join(folder, `s${index}.dewsite.yaml`), generateSite(45, kit, `s${index}`, firstPoint));
+  }
+  for (let index = 0; index < VISITS; index++) {
+    writeFileSync(
+      join(folder, `v${index}.dewvisit.yaml`),
+      visitTo(index === 1 ? 's5x' : 's5', index === 2 ? 'lost' : 'K-MT-5'),
+    );
   }
   return folder;
 }
@@ -26,7 +46,7 @@ function fileLines(output: string): readonly string[] {
 it('many threads say what one thread says, and the shards of three machines together say the whole', () => {
   const folder = manySites();
   const whole = fileLines(runIn(folder, 'check', '--format', 'json', '--fail-on', 'never').output);
-  expect(whole).toHaveLength(WORTH_WORKERS + 11);
+  expect(whole).toHaveLength(WORTH_WORKERS + 11 + VISITS);
   const shards = [1, 2, 3].flatMap((shard) =>
     fileLines(runIn(folder, 'check', '--format', 'json', '--fail-on', 'never', '--shard', `${shard}/3`).output),
   );

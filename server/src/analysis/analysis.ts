@@ -1,13 +1,15 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
-import { isRuleName, RULE_NAMES } from '../rules/rule-names.ts';
+import type { VisitedSite } from '../rules/rule.ts';
+import { RULE_NAMES } from '../rules/rule-names.ts';
 import { type AcceptedFinding, acceptancesOf, sortByAcceptance } from './acceptance.ts';
 import { baseName } from './file-location.ts';
 import { compareFindings, type Finding } from './finding.ts';
 import type { ParsedFile } from './parsed-file.ts';
 import { type PlaceFinder, type RawFinding, runRules, settle } from './run-rules.ts';
 import { evaluateSite, findInSite, type SiteEvaluation, type Surroundings } from './site-analysis.ts';
+import { visitedSite } from './visited-site.ts';
 
 export interface Analysis {
   readonly file: string;
@@ -22,12 +24,17 @@ export interface Analysis {
 export type AnalysedContent =
   | { readonly kind: 'site'; readonly site: SiteEvaluation }
   | { readonly kind: 'kit'; readonly kit: KitModel }
-  | { readonly kind: 'visit'; readonly visit: VisitModel };
+  | { readonly kind: 'visit'; readonly visit: VisitModel; readonly visited: VisitedSite };
 
-/** What kits look up in the rest of the workspace. */
+/** What kits and visits look up in the rest of the workspace. */
 export interface WorkspaceFacts extends Surroundings {
   /** Ids of the models of a kit that sites use; undefined while not every site is known. */
   usedModels(kit: string): ReadonlySet<string> | undefined;
+  /** The sites that have an id, by the URIs of their files. */
+  sitesWithId(id: string): readonly string[];
+  /** The ids of all sites; undefined while not every site is known. */
+  siteIds(): readonly string[] | undefined;
+  siteEvaluation(file: string): SiteEvaluation | undefined;
 }
 
 /** @param before an earlier analysis of the file; the result is the same without it, only later */
@@ -55,7 +62,9 @@ export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts, before?: 
 /** True where the file and what it refers to could be read, so that every rule had its say. */
 function isWhole({ model }: ParsedFile, content: AnalysedContent): boolean {
   const isRead = model.problems.every(({ rule }) => rule === 'difference-in-degrees');
-  return isRead && (content.kind !== 'site' || content.site.catalogue.complete);
+  if (content.kind === 'site') return isRead && content.site.catalogue.complete;
+  if (content.kind === 'kit') return isRead;
+  return isRead && content.visited.state === 'found' && content.visited.site.catalogue.complete;
 }
 
 interface Found {
@@ -76,7 +85,7 @@ function findIn(parsed: ParsedFile, workspace: WorkspaceFacts, before: Analysis 
     return {
       content: { kind, site },
       raw: findInSite(parsed, site, workspace),
-      severities: (rule) => (isRuleName(rule) ? ruleSeverities.get(rule)?.value : undefined),
+      severities: (rule) => ruleSeverities.get(rule)?.value,
     };
   }
   if (kind === 'kit') {
@@ -88,9 +97,16 @@ function findIn(parsed: ParsedFile, workspace: WorkspaceFacts, before: Analysis 
     ];
     return { content: { kind, kit }, raw, severities: AS_THE_RULE_SAYS };
   }
+  const visit = visitModelOf(model);
+  const visited = visitedSite(visit, workspace);
+  const raw = [
+    ...runRules('file', view, baseName(file)),
+    ...runRules('visit', { file, model: visit, visited }, baseName(file)),
+  ];
+  const ofSite = visited.state === 'found' ? visited.site.settings.ruleSeverities : undefined;
   return {
-    content: { kind, visit: visitModelOf(model) },
-    raw: runRules('file', view, baseName(file)),
-    severities: AS_THE_RULE_SAYS,
+    content: { kind: 'visit', visit, visited },
+    raw,
+    severities: (rule) => ofSite?.get(rule)?.value,
   };
 }

@@ -22,6 +22,7 @@ const RULES_BY_LOOK: Readonly<Record<Look, readonly Rule[]>> = {
   space: RULES.filter(({ check }) => check.space !== undefined),
   point: RULES.filter(({ check }) => check.point !== undefined),
   kit: RULES.filter(({ check }) => check.kit !== undefined),
+  visit: RULES.filter(({ check }) => check.visit !== undefined),
   acceptances: RULES.filter(({ check }) => check.acceptances !== undefined),
 };
 

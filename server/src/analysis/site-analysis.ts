@@ -2,10 +2,12 @@
 
 import { remembered } from '../base/remembered.ts';
 import type { OtherPoint } from '../evaluate/air-temperature.ts';
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { catalogueOf, type LoadedKit, type ModelCatalogue } from '../evaluate/models.ts';
 import { evaluatePoint, type PointEvaluation, type PointInputs } from '../evaluate/point.ts';
-import { type SiteSettings, siteSettings } from '../evaluate/site-settings.ts';
+import { siteSettings } from '../evaluate/site-settings.ts';
 import { evaluateSpace, type SpaceEvaluation } from '../evaluate/space.ts';
+import { readingsByTag, sameReadings, type VisitOfSite } from '../evaluate/visit-reading.ts';
 import { kitModelOf, type SiteModel, siteModelOf } from '../model/file-models.ts';
 import type { Point } from '../model/model-types.generated.ts';
 import type { Entry, FileModel } from '../model/read-file.ts';
@@ -23,18 +25,14 @@ export interface Surroundings {
   parsed(file: string): ParsedFile | undefined;
   readonly kitFiles: readonly string[];
   placesOfTag(tag: string): readonly TagPlace[];
+  /** The visits to a site, by the URI of its file. */
+  visitsTo(site: string): readonly VisitOfSite[];
 }
 
-export interface SiteEvaluation {
-  readonly file: string;
-  readonly model: SiteModel;
-  readonly settings: SiteSettings;
-  readonly catalogue: ModelCatalogue;
+export interface SiteEvaluation extends EvaluatedSite {
   readonly kits: readonly KitReference[];
   /** The models of the kits that the catalogue was joined from. */
   readonly kitFiles: readonly FileModel[];
-  readonly spaces: ReadonlyMap<string, SpaceEvaluation>;
-  readonly points: ReadonlyMap<string, PointEvaluation>;
 }
 
 /** @param before an earlier evaluation: what depends on nothing that has changed is taken from it */
@@ -55,11 +53,12 @@ export function evaluateSite(
     const same = known?.located === entry.located && known.settings === settings;
     spaces.set(id, same ? known : evaluateSpace(id, entry.keyOrigin, entry.located, settings));
   }
+  const readings = readingsByTag(surroundings.visitsTo(parsed.file), settings.coverage.value);
   const points = new Map<string, PointEvaluation>();
   for (const [tag, entry] of model.points) {
     const space = spaces.get(entry.located?.value.space?.value ?? '');
     const otherPoints = otherPointsOf(entry, model, spaces);
-    const inputs = { tag, entry, settings, space, catalogue, otherPoints };
+    const inputs = { tag, entry, settings, space, catalogue, otherPoints, readings: readings.get(tag) ?? [] };
     const known = before?.points.get(tag);
     points.set(tag, known !== undefined && sameInputs(known, inputs) ? known : evaluatePoint(inputs));
   }
@@ -72,6 +71,7 @@ function sameInputs(one: PointInputs, other: PointInputs): boolean {
     one.settings === other.settings &&
     one.space === other.space &&
     one.catalogue === other.catalogue &&
+    sameReadings(one.readings, other.readings) &&
     (one.otherPoints === other.otherPoints || sameOthers(one.otherPoints, other.otherPoints))
   );
 }

@@ -1,24 +1,34 @@
 /**
- * What the files of a workspace give to and take from each other: tags and models. It follows them by difference, so
- * that only a changed file is looked at again, and holds words alone, so that it keeps no parsed file in memory.
+ * What the files of a workspace give to and take from each other: tags, models, and the ids by which visits name their
+ * sites. It follows them by difference, so that only a changed file is looked at again, and holds words alone, so that
+ * it keeps no parsed file in memory.
  */
-import { type SiteModel, siteModelOf } from '../model/file-models.ts';
+import { type SiteModel, siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { resolveFile } from './file-location.ts';
+import { FilesByWord } from './files-by-word.ts';
 import type { ParsedFile } from './parsed-file.ts';
 
 /** A model that a site uses, with the URI of a kit that the site names. */
 export type ModelUse = readonly [kit: string, model: string];
 
-interface Words {
+/** What one file says that concerns others. */
+export interface FileWords {
+  /** The URIs of the kits that a site names. */
   readonly kits: readonly string[];
   readonly tags: readonly string[];
   readonly uses: readonly ModelUse[];
+  /** The id of a site. */
+  readonly siteId: string | undefined;
+  /** The id of the site that a visit went to. */
+  readonly visited: string | undefined;
 }
 
 export class WorkspaceIndex {
   readonly #parsed: (file: string) => ParsedFile | undefined;
-  readonly #words = new Map<string, Words>();
-  readonly #filesByTag = new Map<string, Set<string>>();
+  readonly #words = new Map<string, FileWords>();
+  readonly #byTag = new FilesByWord();
+  readonly #bySiteId = new FilesByWord();
+  readonly #byVisited = new FilesByWord();
   readonly #stale = new Set<string>();
   #revision = 0;
 
@@ -31,34 +41,53 @@ export class WorkspaceIndex {
     this.#stale.add(file);
   }
 
-  /** Changes where the tags or uses of any file do: while it stands, a file says nothing new to the others. */
+  /** Changes where the words of any file do: while it stands, a file says nothing new to the others. */
   revision(): number {
     this.#follow();
     return this.#revision;
   }
 
-  /** The URIs of the kits that a site names. */
-  kitsOf(site: string): readonly string[] {
+  /** Undefined for a kit, and for what is not known. */
+  wordsOf(file: string): FileWords | undefined {
     this.#follow();
-    return this.#words.get(site)?.kits ?? [];
+    return this.#words.get(file);
   }
 
   /** The sites that give a tag, sorted. */
   filesWithTag(tag: string): readonly string[] {
     this.#follow();
-    return [...(this.#filesByTag.get(tag) ?? [])].sort();
+    return this.#byTag.of(tag);
   }
 
   /** The other sites that give a tag of this one. */
   filesSharingTags(file: string): readonly string[] {
-    this.#follow();
-    const sharing = new Set<string>();
-    for (const tag of this.#words.get(file)?.tags ?? []) {
-      const files = this.#filesByTag.get(tag);
-      if (files !== undefined && files.size > 1) for (const other of files) sharing.add(other);
-    }
+    const tags = this.wordsOf(file)?.tags ?? [];
+    const sharing = new Set(tags.flatMap((tag) => this.#byTag.ofShared(tag)));
     sharing.delete(file);
     return [...sharing].sort();
+  }
+
+  /** The sites that have an id, sorted. */
+  sitesWithId(id: string): readonly string[] {
+    this.#follow();
+    return this.#bySiteId.of(id);
+  }
+
+  siteIds(): readonly string[] {
+    this.#follow();
+    return this.#bySiteId.words();
+  }
+
+  /** The sites that a visit may have gone to. */
+  sitesOf(visit: string): readonly string[] {
+    const id = this.wordsOf(visit)?.visited;
+    return id === undefined ? [] : this.#bySiteId.of(id);
+  }
+
+  /** The visits to a site, sorted; none where another site has its id, so that nobody can tell whose they are. */
+  visitsTo(site: string): readonly string[] {
+    const id = this.wordsOf(site)?.siteId;
+    return id === undefined || this.#bySiteId.of(id).length > 1 ? [] : this.#byVisited.of(id);
   }
 
   uses(): readonly ModelUse[] {
@@ -73,27 +102,28 @@ export class WorkspaceIndex {
 
   #update(file: string): void {
     const before = this.#words.get(file);
-    const now = wordsOf(this.#parsed(file));
+    const now = wordsIn(this.#parsed(file));
     if (before === undefined && now === undefined) return;
     if (now === undefined) this.#words.delete(file);
     else this.#words.set(file, now);
     if (JSON.stringify(before) === JSON.stringify(now)) return;
     this.#revision++;
-    for (const tag of before?.tags ?? []) {
-      const files = this.#filesByTag.get(tag);
-      files?.delete(file);
-      if (files?.size === 0) this.#filesByTag.delete(tag);
-    }
-    for (const tag of now?.tags ?? []) {
-      const files = this.#filesByTag.get(tag);
-      if (files === undefined) this.#filesByTag.set(tag, new Set([file]));
-      else files.add(file);
-    }
+    this.#byTag.change(file, before?.tags ?? [], now?.tags ?? []);
+    this.#bySiteId.change(file, listed(before?.siteId), listed(now?.siteId));
+    this.#byVisited.change(file, listed(before?.visited), listed(now?.visited));
   }
 }
 
-/** Undefined for what is no site. */
-function wordsOf(parsed: ParsedFile | undefined): Words | undefined {
+function listed(word: string | undefined): readonly string[] {
+  return word === undefined ? [] : [word];
+}
+
+/** Undefined for a kit: it only takes. */
+function wordsIn(parsed: ParsedFile | undefined): FileWords | undefined {
+  if (parsed?.kind === 'visit') {
+    const visited = visitModelOf(parsed.model).header?.value.site?.value;
+    return { kits: [], tags: [], uses: [], siteId: undefined, visited };
+  }
   if (parsed?.kind !== 'site') return undefined;
   const { header, points } = siteModelOf(parsed.model);
   const kits = (header?.value.kits?.value ?? []).map(({ value }) => resolveFile(parsed.file, value));
@@ -102,6 +132,8 @@ function wordsOf(parsed: ParsedFile | undefined): Words | undefined {
     kits,
     tags: [...points.keys()],
     uses: kits.flatMap((kit) => [...models].map((model): ModelUse => [kit, model])),
+    siteId: header?.value.id?.value,
+    visited: undefined,
   };
 }
 

@@ -2,13 +2,16 @@
  * The one mutable place: the texts of all known files. Everything else is computed from one moment of it, on demand,
  * and kept while nothing it depends on changes.
  */
-import { siteModelOf } from '../model/file-models.ts';
+
+import type { VisitOfSite } from '../evaluate/visit-reading.ts';
+import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';
 import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
+import type { SiteEvaluation } from './site-analysis.ts';
 import { systemDay } from './today.ts';
-import { type ModelUse, WorkspaceIndex } from './workspace-index.ts';
+import { type FileWords, type ModelUse, WorkspaceIndex } from './workspace-index.ts';
 
 interface Source {
   readonly kind: FileKind;
@@ -20,6 +23,13 @@ interface Source {
   analysis: Analysis | undefined;
   /** What the analysis was made from. */
   analysedFrom: string;
+}
+
+/** What is said in files that are known to others only. */
+export interface Elsewhere {
+  /** Which models sites use, by the kit that they name for it; undefined where nothing can be called unused. */
+  readonly uses: readonly ModelUse[] | undefined;
+  readonly siteIds: readonly string[];
 }
 
 export interface WorkspaceOptions {
@@ -40,14 +50,15 @@ export class Workspace {
   /** The files that are kept parsed, with their lengths, the one used longest ago first. */
   readonly #kept = new Map<string, number>();
   #keptLength = 0;
-  #analysing = false;
+  /** The analysis of a visit asks for that of its site. */
+  #analysesUnderWay = 0;
   #revision = 0;
   /** Changes where files come and go. */
   #listRevision = 0;
   /** Changes with any kit: a site is offered the models of kits that it does not name yet. */
   #kitRevision = 0;
-  /** Which sites use which models, by kit; undefined while not every site is known. */
-  #usesElsewhere: readonly ModelUse[] | undefined;
+  /** What is said in files that others know; undefined while not every site is known. */
+  #elsewhere: Elsewhere | undefined;
 
   constructor({ today = systemDay, mostParsed = MOST_PARSED }: WorkspaceOptions = {}) {
     this.#today = today;
@@ -75,18 +86,15 @@ export class Workspace {
     this.#index.changed(file);
   }
 
-  /**
-   * Says that every file of the workspace has been set, so that what nothing uses can be told.
-   * @param elsewhere what sites use that are known to others only
-   */
-  markWhole(elsewhere: readonly ModelUse[] = []): void {
-    this.#usesElsewhere = elsewhere;
+  /** Says that every file of the workspace has been set, so that what is unused or missing can be told. */
+  markWhole(elsewhere: Elsewhere = { uses: [], siteIds: [] }): void {
+    this.#elsewhere = elsewhere;
     this.#listRevision = ++this.#revision;
   }
 
-  /** Which models the sites of this workspace use, by the kit that they name for it. */
-  uses(): readonly ModelUse[] {
-    return this.#index.uses();
+  /** What a site or visit says that concerns other files. */
+  wordsOf(file: string): FileWords | undefined {
+    return this.#index.wordsOf(file);
   }
 
   has(file: string): boolean {
@@ -120,31 +128,43 @@ export class Workspace {
     if (source === undefined || parsed === undefined) return undefined;
     const from = this.stateOf(file);
     if (source.analysis !== undefined && source.analysedFrom === from) return source.analysis;
-    this.#analysing = true;
+    this.#analysesUnderWay++;
     try {
       source.analysis = analyse(parsed, this.#facts(), source.analysis);
     } finally {
-      this.#analysing = false;
+      this.#analysesUnderWay--;
     }
     source.analysedFrom = from;
-    this.#makeRoom(file);
+    if (this.#analysesUnderWay === 0) this.#makeRoom(file);
     return source.analysis;
   }
 
   /**
    * What the analysis of a file depends on, as one word: its text, the kits, the day, the files of the workspace, what
-   * they say to each other, and the texts of those that share a tag with it. While it stands, so does the analysis.
+   * they say to each other, and the texts of those that share a tag with it; of a site the texts of its visits, and of
+   * a visit all that its site depends on. While it stands, so does the analysis.
    */
   stateOf(file: string): string {
     const revisionOf = (of: string): number => this.#sources.get(of)?.revision ?? 0;
-    const sharing = this.#index.filesSharingTags(file).map(revisionOf);
+    const read = [...this.#index.filesSharingTags(file), ...this.#index.visitsTo(file)].map(revisionOf);
     const ofAll = [this.#today(), this.#listRevision, this.#kitRevision, this.#index.revision()];
-    return [revisionOf(file), ...ofAll, ...sharing].join(' ');
+    const ofSites = this.#index.sitesOf(file).map((site) => this.stateOf(site));
+    return [revisionOf(file), ...ofAll, ...read, ...ofSites].join(' ');
   }
 
-  /** The kits that a site names, whether they are known yet or not. */
-  kitsOf(site: string): readonly string[] {
-    return this.#index.kitsOf(site);
+  /** The kits that a site or the site of a visit names, whether they are known yet or not. */
+  kitsOf(file: string): readonly string[] {
+    return [file, ...this.sitesOf(file)].flatMap((site) => this.#index.wordsOf(site)?.kits ?? []);
+  }
+
+  /** The sites that a visit may have gone to: those that have the id it names. */
+  sitesOf(visit: string): readonly string[] {
+    return this.#index.sitesOf(visit);
+  }
+
+  /** The visits to a site. */
+  visitsTo(site: string): readonly string[] {
+    return this.#index.visitsTo(site);
   }
 
   #facts(): WorkspaceFacts {
@@ -154,6 +174,10 @@ export class Workspace {
       kitFiles: this.files('kit'),
       placesOfTag: (tag) => this.#placesOfTag(tag),
       usedModels: (kit) => this.#usedModels(kit),
+      visitsTo: (site) => this.#index.visitsTo(site).flatMap((file) => this.#visit(file)),
+      sitesWithId: (id) => this.#index.sitesWithId(id),
+      siteIds: () => this.#elsewhere && [...this.#index.siteIds(), ...this.#elsewhere.siteIds],
+      siteEvaluation: (file) => this.#siteEvaluation(file),
     };
   }
 
@@ -170,7 +194,7 @@ export class Workspace {
     this.#forget(file);
     this.#kept.set(file, length);
     this.#keptLength += length;
-    if (!this.#analysing) this.#makeRoom(file);
+    if (this.#analysesUnderWay === 0) this.#makeRoom(file);
   }
 
   #makeRoom(wanted: string): void {
@@ -187,9 +211,19 @@ export class Workspace {
     this.#kept.delete(file);
   }
 
+  #visit(file: string): readonly VisitOfSite[] {
+    const parsed = this.parsed(file);
+    return parsed === undefined ? [] : [{ file, model: visitModelOf(parsed.model) }];
+  }
+
+  #siteEvaluation(file: string): SiteEvaluation | undefined {
+    const content = this.analysis(file)?.content;
+    return content?.kind === 'site' ? content.site : undefined;
+  }
+
   #usedModels(kit: string): ReadonlySet<string> | undefined {
-    if (this.#usesElsewhere === undefined) return undefined;
-    const all = [...this.uses(), ...this.#usesElsewhere];
-    return new Set(all.flatMap(([of, model]) => (of === kit ? [model] : [])));
+    const { uses } = this.#elsewhere ?? {};
+    if (uses === undefined) return undefined;
+    return new Set([...this.#index.uses(), ...uses].flatMap(([of, model]) => (of === kit ? [model] : [])));
   }
 }

@@ -1,10 +1,12 @@
 /**
- * Checks many files on several threads. A tag has to be unique over all files and a model may be used by any site, so
- * it goes in two rounds: first every thread reads its share and tells what it gives and uses, then it checks its share
- * with what the others told. The result is the same as on one thread.
+ * Checks many files on several threads. A tag has to be unique over all files, a model may be used by any site, and a
+ * site and its visits are read together, so it goes in two rounds: first every thread reads its share and tells what
+ * it gives and uses, then it checks its share with what the others told. The result is the same as on one thread.
  */
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
+import type { Elsewhere } from '../analysis/workspace.ts';
+import type { FileWords } from '../analysis/workspace-index.ts';
 import type { FileReport, ReportOptions } from './file-report.ts';
 import type { FoundFiles } from './find-files.ts';
 import { CallProblem } from './problem.ts';
@@ -23,16 +25,14 @@ export interface Share {
 /** The first answer: what its files say that concerns others. */
 export interface Told {
   readonly kind: 'told';
-  readonly tags: readonly (readonly [tag: string, path: string])[];
-  readonly uses: readonly (readonly [kit: string, model: string])[];
+  readonly words: readonly (readonly [path: string, words: FileWords])[];
 }
 
 /** The second question. */
 export interface Known {
-  /** The files that share a tag with another. */
-  readonly sharing: readonly string[];
-  /** Absent where only single files were named, so that nothing can be called unused. */
-  readonly uses: readonly (readonly [kit: string, model: string])[] | undefined;
+  /** The files of other threads that share a tag with another, or belong to the same site as one of this thread. */
+  readonly related: readonly string[];
+  readonly elsewhere: Elsewhere;
 }
 
 export interface Reported {
@@ -59,12 +59,17 @@ export async function checkInWorkers(
   const workers = shares.map((share) => new Worker(__filename, { workerData: share }));
   try {
     const told = await Promise.all(workers.map((worker) => answerOf<Told>(worker)));
-    const known: Known = {
-      sharing: filesSharingTags(told),
-      uses: whole ? told.flatMap(({ uses }) => uses) : undefined,
-    };
+    const words = told.flatMap((answer) => answer.words);
+    const sharing = filesSharing(words, ({ tags }) => tags).flat();
+    const siteIds = words.flatMap(([, { siteId }]) => siteId ?? []);
+    const uses = whole ? words.flatMap(([, file]) => file.uses) : undefined;
+    const ofOneSite = filesSharing(words, ({ siteId, visited }) => siteId ?? visited ?? []);
     const answers = workers.map((worker) => answerOf<Reported>(worker));
-    for (const worker of workers) worker.postMessage(known);
+    workers.forEach((worker, index) => {
+      const own = new Set(shares[index]?.files);
+      const needed = ofOneSite.filter((files) => files.some((file) => own.has(file))).flat();
+      worker.postMessage({ related: [...sharing, ...needed], elsewhere: { uses, siteIds } } satisfies Known);
+    });
     const reports = (await Promise.all(answers)).flatMap((answer) => answer.reports);
     const order = new Map(wanted.map((path, index) => [path, index]));
     return [...reports].sort((one, other) => (order.get(one.file) ?? 0) - (order.get(other.file) ?? 0));
@@ -83,13 +88,18 @@ function answerOf<Answer extends { readonly kind: string }>(worker: Worker): Pro
   });
 }
 
-function filesSharingTags(told: readonly Told[]): readonly string[] {
-  const first = new Map<string, string>();
-  const sharing = new Set<string>();
-  for (const [tag, path] of told.flatMap(({ tags }) => tags)) {
-    const other = first.get(tag);
-    if (other === undefined) first.set(tag, path);
-    else if (other !== path) sharing.add(other).add(path);
+/** The files that say one word, for every word that more than one file says. */
+function filesSharing(
+  words: Told['words'],
+  wordsOf: (file: FileWords) => string | readonly string[],
+): readonly (readonly string[])[] {
+  const byWord = new Map<string, Set<string>>();
+  for (const [path, file] of words) {
+    for (const word of [wordsOf(file)].flat()) {
+      const files = byWord.get(word);
+      if (files === undefined) byWord.set(word, new Set([path]));
+      else files.add(path);
+    }
   }
-  return [...sharing];
+  return [...byWord.values()].flatMap((files) => (files.size > 1 ? [[...files]] : []));
 }

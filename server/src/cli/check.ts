@@ -11,7 +11,7 @@ import { checkInWorkers, WORTH_WORKERS } from './check-in-workers.ts';
 import { type FileReport, type ReportOptions, reaches, reportOf, summaryOf } from './file-report.ts';
 import { findFiles } from './find-files.ts';
 import { FORMAT_NAMES, FORMATS } from './formats/formats.ts';
-import { loadKits, loadWorkspace } from './load.ts';
+import { loadRelated, loadWorkspace } from './load.ts';
 import { CallProblem } from './problem.ts';
 import { wantsColour } from './terminal.ts';
 
@@ -49,7 +49,8 @@ function standardInput(name: string, call: Call, options: ReportOptions): readon
   const file = fileUri(resolve(name));
   const workspace = new Workspace();
   workspace.set(file, readFileSync(0, 'utf8'));
-  loadKits(workspace, file);
+  loadRelated(workspace, resolve(name), true);
+  workspace.markWhole({ uses: undefined, siteIds: [] });
   const report = reportOf(workspace, file, options);
   return report === undefined ? [] : [report];
 }

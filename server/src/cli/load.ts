@@ -1,29 +1,47 @@
-/** Reads files and the kits they name into a workspace. */
+/** Reads files, the kits they name, and the sites and visits that belong to them into a workspace. */
 import { readFileSync } from 'node:fs';
 import { relative, sep } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
 import type { FoundFiles } from './find-files.ts';
+import { sitesNear, visitsNear } from './find-visits.ts';
 import { CallProblem } from './problem.ts';
 
+/** Files with all that they are compared with. Of a folder that was searched, its visits are known already. */
 export function loadWorkspace({ files, whole }: FoundFiles): Workspace {
-  const workspace = new Workspace();
-  for (const path of files) workspace.set(fileUri(path), readText(path));
-  for (const site of workspace.files('site')) loadKits(workspace, site);
-  if (whole) workspace.markWhole();
+  const workspace = loadFiles(files);
+  for (const path of files) loadRelated(workspace, path, !whole);
+  workspace.markWhole({ uses: whole ? [] : undefined, siteIds: [] });
   return workspace;
 }
 
-/** A kit that is not there or cannot be read stays unknown: the site's finding says so. */
-export function loadKits(workspace: Workspace, site: string): void {
-  for (const kit of workspace.kitsOf(site)) {
-    if (workspace.has(kit) || fileKindOf(kit) !== 'kit') continue;
-    try {
-      workspace.set(kit, readFileSync(filePath(kit), 'utf8'));
-    } catch {
-      // Reported at the place that names the kit.
-    }
+export function loadFiles(files: readonly string[]): Workspace {
+  const workspace = new Workspace();
+  for (const path of files) workspace.set(fileUri(path), readText(path));
+  return workspace;
+}
+
+/** The kits of a file, the site of a visit that no known site has the id of, and where wanted the visits to a site. */
+export function loadRelated(workspace: Workspace, path: string, withVisits: boolean): void {
+  const file = fileUri(path);
+  const kind = fileKindOf(path);
+  if (kind === 'visit' && workspace.sitesOf(file).length === 0) {
+    for (const site of sitesNear(path)) setIfReadable(workspace, site);
+    for (const site of workspace.sitesOf(file)) loadRelated(workspace, filePath(site), true);
+  }
+  if (kind === 'site' && withVisits) for (const visit of visitsNear(path)) setIfReadable(workspace, visit);
+  for (const kit of workspace.kitsOf(file)) if (fileKindOf(kit) === 'kit') setIfReadable(workspace, filePath(kit));
+}
+
+/** What cannot be read stays unknown. */
+function setIfReadable(workspace: Workspace, path: string): void {
+  const file = fileUri(path);
+  if (workspace.has(file)) return;
+  try {
+    workspace.set(file, readFileSync(path, 'utf8'));
+  } catch {
+    // Reported at the place that names it.
   }
 }
 

@@ -20,6 +20,7 @@ import type { ModelCatalogue, ModelRef } from './models.ts';
 import { reportFacts } from './report-facts.ts';
 import type { SiteSettings } from './site-settings.ts';
 import type { SpaceEvaluation } from './space.ts';
+import type { VisitReading } from './visit-reading.ts';
 
 /** What the evaluation of one point depends on; where all of it is the same, so is the result. */
 export interface PointInputs {
@@ -30,6 +31,8 @@ export interface PointInputs {
   readonly catalogue: ModelCatalogue;
   /** The points whose air-temperature probes this one names, by tag. */
   readonly otherPoints: ReadonlyMap<string, OtherPoint>;
+  /** What was read at this point on all visits to the site, the oldest first. */
+  readonly readings: readonly VisitReading[];
 }
 
 export interface ReportEvaluation {

@@ -1,7 +1,7 @@
 /** The facts of a salt check: the reading to expect over each salt, and what a heated sensor would make of it. */
 import type { AirState } from '../physics/moist-air.ts';
 import { relativeHumidityAt } from '../physics/quantities.ts';
-import type { SaltHumidity } from '../physics/saturated-salts.ts';
+import { SALT_COVERAGE, type SaltHumidity } from '../physics/saturated-salts.ts';
 import { SATURATION_OVER_WATER } from '../physics/saturation.ts';
 import { vapourPressureFromRelativeHumidity } from '../physics/vapour-pressure.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -10,8 +10,6 @@ import { sensorWarming } from './dryness.ts';
 import type { Fact, FactInput } from './fact.ts';
 import type { ResolvedPoint } from './point.ts';
 
-/** Coverage factor of the uncertainties that salt tables print. */
-const TABLE_COVERAGE = 2;
 /** The difference in K between solution and sensor that a note prices. */
 const NOTED_DIFFERENCE = 0.1;
 
@@ -33,7 +31,7 @@ function factsOfSalt(
   const pressure = settings.airPressure.value;
   const vapourPressure = vapourPressureFromRelativeHumidity(relativeHumidity, celsius, pressure);
   const air: AirState = { airCelsius: celsius, pressure, vapourPressure };
-  const uncertainty = (expandedUncertainty / TABLE_COVERAGE) * settings.coverage.value;
+  const uncertainty = (expandedUncertainty / SALT_COVERAGE) * settings.coverage.value;
   const apart = relativeHumidity - relativeHumidityAt(air, celsius + NOTED_DIFFERENCE);
   const base = {
     dimension: 'relative-humidity',

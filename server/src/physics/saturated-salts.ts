@@ -6,11 +6,14 @@ import { SALT_DATA, type SaltData, type SaltId, type SaltTable } from './salt-da
 /** Every salt, from dry to wet. */
 export const SALT_IDS = Object.keys(SALT_DATA) as readonly SaltId[];
 
+/** Coverage factor of the uncertainties that the tables of salts print. */
+export const SALT_COVERAGE = 2;
+
 /** The air over a saturated salt solution. */
 export interface SaltHumidity {
   /** Fraction, over water. */
   readonly relativeHumidity: number;
-  /** Expanded uncertainty of it as a fraction, coverage factor 2. */
+  /** Expanded uncertainty of it as a fraction, coverage factor `SALT_COVERAGE`. */
   readonly expandedUncertainty: number;
   /** Change of the relative humidity (fraction) per K of the solution's temperature. */
   readonly perCelsius: number;

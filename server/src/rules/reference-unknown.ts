@@ -9,12 +9,13 @@ import {
   type Reference,
   referencesOf,
 } from './support/references.ts';
+import { unknownInVisit } from './support/visit-references.ts';
 
 export const rule: Rule = {
   name: 'reference-unknown',
   group: 'Reading the file',
   severity: 'error',
-  title: 'A name stands for a space, point, model, kit, salt or rule that is not there.',
+  title: 'A name stands for a site, space, point, model, kit, salt or rule that is not there.',
   why: 'Nothing is known of what the name stands for, and nothing that depends on it is checked.',
   mend: 'Take the name of one that is there, or define it.',
   leavesAlone:
@@ -28,6 +29,7 @@ export const rule: Rule = {
       ...referencesOf(view).flatMap((reference) => notThere(reference, view)),
       ...rulesNotThere(view),
     ],
+    visit: unknownInVisit,
   },
 };
 

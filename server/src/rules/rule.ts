@@ -1,10 +1,11 @@
 /** What a rule is. One file holds one rule: what it is about, when it fires, what it says, how it is mended. */
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { Fact } from '../evaluate/fact.ts';
 import type { ModelCatalogue } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SiteSettings } from '../evaluate/site-settings.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import type { KitModel, SiteModel } from '../model/file-models.ts';
+import type { KitModel, SiteModel, VisitModel } from '../model/file-models.ts';
 import type { Located } from '../model/located.ts';
 import type { ModelProblem } from '../model/problem.ts';
 import type { FileKind } from '../model/schema.ts';
@@ -121,6 +122,29 @@ export interface KitView {
   readonly usedModels: ReadonlySet<string> | undefined;
 }
 
+/** One visit, with the site that it went to. */
+export interface VisitView {
+  readonly file: string;
+  readonly model: VisitModel;
+  readonly visited: VisitedSite;
+}
+
+/** What became of the site that a visit names. */
+export type VisitedSite =
+  /** Nothing can be said: no id can be read, or not every site is known yet. */
+  | { readonly state: 'not-known' }
+  /** No site has the id. */
+  | { readonly state: 'missing'; readonly named: Located<string>; readonly siteIds: readonly string[] }
+  /** Several sites have the id. */
+  | { readonly state: 'ambiguous'; readonly named: Located<string>; readonly sites: readonly SiteIdPlace[] }
+  | { readonly state: 'found'; readonly site: EvaluatedSite };
+
+/** Where a site file gives its id. */
+export interface SiteIdPlace {
+  readonly file: string;
+  readonly origin: Origin;
+}
+
 /** The acceptance comments of a file that accept nothing. */
 export interface AcceptanceView {
   readonly idle: readonly IdleAcceptance[];
@@ -148,6 +172,7 @@ export interface RuleChecks {
   readonly space?: (view: SpaceEvaluation) => readonly FindingDraft[];
   readonly point?: (view: PointEvaluation) => readonly FindingDraft[];
   readonly kit?: (view: KitView) => readonly FindingDraft[];
+  readonly visit?: (view: VisitView) => readonly FindingDraft[];
   readonly acceptances?: (view: AcceptanceView) => readonly FindingDraft[];
 }
 

@@ -1,0 +1,16 @@
+/** One site with all that is computed for it: what its own rules read, and those of its visits. */
+import type { SiteModel } from '../model/file-models.ts';
+import type { ModelCatalogue } from './models.ts';
+import type { PointEvaluation } from './point.ts';
+import type { SiteSettings } from './site-settings.ts';
+import type { SpaceEvaluation } from './space.ts';
+
+export interface EvaluatedSite {
+  /** URI of the site file. */
+  readonly file: string;
+  readonly model: SiteModel;
+  readonly settings: SiteSettings;
+  readonly catalogue: ModelCatalogue;
+  readonly spaces: ReadonlyMap<string, SpaceEvaluation>;
+  readonly points: ReadonlyMap<string, PointEvaluation>;
+}

@@ -1,0 +1,97 @@
+/** Names in a visit file that stand for nothing: its site, points and quantities of it, and salts. */
+import { nearestWord } from '../../base/nearest.ts';
+import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
+import type { VisitModel } from '../../model/file-models.ts';
+import type { Located } from '../../model/located.ts';
+import type { Reading } from '../../model/model-types.generated.ts';
+import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { replaceInScalar } from '../../syntax/edit.ts';
+import type { FindingDraft, VisitedSite, VisitView } from '../rule.ts';
+import { changeTo } from './reference-fixes.ts';
+
+export function unknownInVisit({ model, visited }: VisitView): readonly FindingDraft[] {
+  return [
+    ...siteNotTold(visited),
+    ...model.readings.flatMap(({ value }) => saltNotThere(value)),
+    ...(visited.state === 'found' ? unknownOfSite(model, visited.site) : []),
+  ];
+}
+
+function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
+  if (visited.state === 'missing') {
+    const { named, siteIds } = visited;
+    const near = nearestWord(named.value, siteIds)?.word;
+    const then =
+      near === undefined ? 'Nothing of this visit can be compared with its site.' : `The nearest is “${near}”.`;
+    return [
+      {
+        message: `“${named.value}” is the id of no site that is known here. ${then}`,
+        origin: named.origin,
+        fixes: changeTo(near, named),
+      },
+    ];
+  }
+  if (visited.state !== 'ambiguous') return [];
+  const { named, sites } = visited;
+  return [
+    {
+      message: `“${named.value}” is the id of ${sites.length} sites, and nobody can tell which of them was visited. Give each site an id of its own.`,
+      origin: named.origin,
+      related: sites.map(({ file, origin }) => ({ message: 'This site has the id.', file, origin })),
+    },
+  ];
+}
+
+/** A site of which not every point can be seen may have what is named. */
+function unknownOfSite(model: VisitModel, site: EvaluatedSite): readonly FindingDraft[] {
+  if (site.model.brokenKeys.has('points')) return [];
+  const steps = [...model.steps.values()].flatMap(({ located }) => located?.value.point ?? []);
+  const named = [...steps, ...[...model.readings, ...model.settings].flatMap(({ value }) => value.point ?? [])];
+  return [
+    ...named.flatMap((tag) => pointNotThere(tag, site)),
+    ...model.readings.flatMap(({ value }) => quantityNotShown(value, site)),
+  ];
+}
+
+function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSite): readonly FindingDraft[] {
+  if (points.has(named.value)) return [];
+  const near = nearestWord(named.value, points.keys())?.word;
+  const then = near === undefined ? 'Name one that is there.' : `The nearest is “${near}”.`;
+  const message = `“${named.value}” is no point of the site ${settings.id}. ${then}`;
+  return [{ message, origin: named.origin, subject: named.value, fixes: changeTo(near, named) }];
+}
+
+function quantityNotShown({ point, quantity, using }: Reading, { points }: EvaluatedSite): readonly FindingDraft[] {
+  const visited = points.get(point?.value ?? '');
+  if (visited === undefined || quantity === undefined || visited.entry.broken) return [];
+  const reported = visited.reports.map((report) => report.quantity);
+  if (reported.includes(quantity.value) || isShownByProbe(quantity.value, using?.value, visited)) return [];
+  const { title } = quantityInfo(quantity.value);
+  const shown = reported.length === 0 ? 'It reports nothing.' : `It reports ${reported.join(', ')}.`;
+  const message = `${visited.tag} does not report the ${title}, so this cannot have been read there. ${shown}`;
+  return [{ message, origin: quantity.origin, subject: visited.tag }];
+}
+
+/** What a probe shows of itself while it is checked, whether the point reports it or not. */
+function isShownByProbe(quantity: string, using: string | undefined, { point, heater }: PointEvaluation): boolean {
+  if (quantity === 'relative-humidity') return using?.startsWith('saturated-salt ') === true;
+  return quantity === 'air-temperature' && (point.airTemperatureProbe !== undefined || !heater.on);
+}
+
+function saltNotThere({ using, point }: Reading): readonly FindingDraft[] {
+  const [, before = '', salt] = /^(saturated-salt )(\S+)$/.exec(using?.value ?? '') ?? [];
+  if (using === undefined || salt === undefined || SALT_NAMES.some((known) => known === salt)) return [];
+  const near = nearestWord(salt, SALT_NAMES)?.word;
+  const then = near === undefined ? `Known are ${SALT_NAMES.join(', ')}.` : `The nearest is “${near}”.`;
+  const edit = near === undefined ? undefined : replaceInScalar(using.cursor, before.length, using.value.length, near);
+  return [
+    {
+      message: `“${salt}” is no salt whose humidity is known. ${then}`,
+      origin: using.origin,
+      ...(point === undefined ? {} : { subject: point.value }),
+      fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
+    },
+  ];
+}
