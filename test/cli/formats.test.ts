@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runIn } from '../samples/built-program.ts';
 import { SAMPLES_FOLDER } from '../samples/sample-files.ts';
+import { readXml } from './read-xml.ts';
 
 function check(format: string): string {
   return runIn(SAMPLES_FOLDER, 'check', '--format', format, '--fail-on', 'never').output;
@@ -26,11 +27,18 @@ describe('the formats of check tell of the same findings', () => {
     }
   });
 
-  it('JUnit: a suite for each file, a failure for each error and warning', () => {
-    const xml = check('junit');
-    expect(xml.match(/<testsuite /g)).toHaveLength(files.length);
-    expect(xml.match(/<failure /g) ?? []).toHaveLength(summary.error + summary.warning);
-    expect(xml).not.toMatch(/&(?!amp;|lt;|gt;|quot;)/);
+  it('JUnit: a suite for each file, a failure for each error and warning, and the counts of each suite are right', () => {
+    const root = readXml(check('junit'));
+    expect(root).toMatchObject({ name: 'testsuites', attributes: { failures: `${summary.error + summary.warning}` } });
+    expect(root.children.map(({ attributes }) => attributes.name)).toEqual(
+      files.map(({ path }: { path: string }) => path),
+    );
+    for (const { name, attributes, children } of root.children) {
+      expect(name).toBe('testsuite');
+      expect(children.map((child) => child.name)).toEqual(children.map(() => 'testcase'));
+      const failed = children.filter(({ children: [result] }) => result?.name === 'failure');
+      expect([attributes.tests, attributes.failures]).toEqual([`${children.length}`, `${failed.length}`]);
+    }
   });
 
   it('workflow commands: a line for each', () => {

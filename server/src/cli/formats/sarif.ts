@@ -9,6 +9,8 @@ import type { Severity } from '../../rules/rule.ts';
 import { shownPath } from '../load.ts';
 import type { CheckedFile, Format, FormatContext } from './format.ts';
 
+const SCHEMA = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
+
 const LEVELS: Readonly<Record<Severity, string>> = {
   error: 'error',
   warning: 'warning',
@@ -39,7 +41,7 @@ export const sarif: Format = {
       properties: { tags: [group] },
     }));
     const driver = JSON.stringify({ name: 'Dewright', rules });
-    return `{"$schema":"https://json.schemastore.org/sarif-2.1.0.json","version":"2.1.0","runs":[{"tool":{"driver":${driver}},"columnKind":"utf16CodeUnits","results":[\n${files.join(',\n')}\n]}]}`;
+    return `{"$schema":"${SCHEMA}","version":"2.1.0","runs":[{"tool":{"driver":${driver}},"columnKind":"utf16CodeUnits","results":[\n${files.join(',\n')}\n]}]}`;
   },
 };
 
@@ -69,7 +71,7 @@ function relatedLocation({ message, file, range }: RelatedPlace, id: number, { f
 function location(path: string, range: TextRange, { lines }: ParsedFile) {
   const [from, to] = [lines.positionAt(range.start), lines.positionAt(range.end)];
   return {
-    artifactLocation: { uri: encodeURI(path) },
+    artifactLocation: { uri: path.split('/').map(encodeURIComponent).join('/') },
     region: {
       startLine: from.line + 1,
       startColumn: from.character + 1,
