@@ -10,6 +10,7 @@ import { compare } from './compare.ts';
 import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
 import { CallProblem } from './problem.ts';
+import { replay } from './replay.ts';
 
 interface Command extends CallForm {
   readonly usage: string;
@@ -56,6 +57,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     options: ['format', 'fail-on'],
     flags: [],
     run: compare,
+  },
+  replay: {
+    usage:
+      'replay LOG --space SPACE [SITE] [--columns KEY=COLUMN,...] [--format text|json] [--fail-on error|warning|information|hint|never]',
+    about: 'lays a recording, as CSV or Parquet, against the envelope of a space; being outside it is a warning',
+    options: ['space', 'columns', 'format', 'fail-on'],
+    flags: [],
+    run: replay,
   },
   serve: {
     usage: 'serve --stdio',

@@ -99,6 +99,9 @@ export interface RecordingFaults {
   readonly clockBack: number;
 }
 
+/** Share of its time that a recording may lie outside its envelope. */
+export const OUTSIDE_LIMIT = 0.01;
+
 export interface RecordingOutside {
   readonly seconds: number;
   /** Of the time with a value. */

@@ -1,15 +1,17 @@
 /** Answers one request: from what was read before where nothing has changed, else by reading the log. */
+
+import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
 import { loadDuckDB } from './duckdb.ts';
 import { keepAnswer, keptAnswer, keyOf } from './kept-answers.ts';
 import type { RecordingRequest } from './messages.ts';
-import { type ReadAnswer, readLog } from './read-log.ts';
+import { readLog } from './read-log.ts';
 
 /** @param program the bytes of this program: another version of it may answer otherwise */
 export async function answerRequest(
   request: RecordingRequest,
   program: Uint8Array,
   onProgress: (share: number) => void,
-): Promise<ReadAnswer> {
+): Promise<RecordingAnswer> {
   const key = await keyOf(request, program).catch(() => undefined);
   const known = key === undefined ? undefined : await keptAnswer(key);
   if (known !== undefined) return known;

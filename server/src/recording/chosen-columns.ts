@@ -1,6 +1,7 @@
 /** The columns that are read, from what a visit file or a call names. */
 import { nearestWord } from '../base/nearest.ts';
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
+import type { NamedColumns } from '../evaluate/recording-answer.ts';
 import type { UsedColumn } from '../evaluate/recording-summary.ts';
 import { columnName } from './column-names.ts';
 import { type LogSample, timeFormatsOf } from './detect-columns.ts';
@@ -13,9 +14,6 @@ import {
   logQuantity,
 } from './log-quantities.ts';
 import type { TimeFormat } from './time-format.ts';
-
-/** What holds what, by the keys of `log-columns`. Where a column's name has no unit, `NAME in UNIT` gives it one. */
-export type NamedColumns = Readonly<Partial<Record<LogQuantity | 'time', string>>>;
 
 export interface ChosenColumn {
   readonly index: number;

@@ -1,4 +1,5 @@
 /** Guesses which column of a log holds what, from the columns' names, their units and their first values. */
+import type { DetectedColumns, LogColumnKey } from '../evaluate/recording-answer.ts';
 import { type ColumnName, columnName } from './column-names.ts';
 import {
   type ColumnUnit,
@@ -20,17 +21,10 @@ export interface LogSample {
   readonly typedTimes: ReadonlyMap<number, TimeFormat>;
 }
 
-export interface DetectedColumns {
-  /** As `log-columns` would say it. */
-  readonly columns: Readonly<Partial<Record<LogQuantity | 'time', string>>>;
-  /** Why that cannot be taken as it is: one sentence each. */
-  readonly doubts: readonly string[];
-}
-
 export function detectColumns(sample: LogSample): DetectedColumns {
   const names = sample.headers.map(columnName);
   const doubts: string[] = [];
-  const columns: Partial<Record<LogQuantity | 'time', string>> = {};
+  const columns: Partial<Record<LogColumnKey, string>> = {};
   const times = timeColumns(names, sample);
   const [time] = times;
   if (time === undefined) doubts.push('No column was found that holds the time.');

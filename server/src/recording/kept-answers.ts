@@ -8,8 +8,8 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
+import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
 import type { RecordingRequest } from './messages.ts';
-import type { ReadAnswer } from './read-log.ts';
 
 const MOST_KEPT = 64;
 
@@ -24,10 +24,10 @@ export async function keyOf(
   return hash.digest('hex');
 }
 
-export async function keptAnswer(key: string): Promise<ReadAnswer | undefined> {
+export async function keptAnswer(key: string): Promise<RecordingAnswer | undefined> {
   const file = fileOf(key);
   try {
-    const answer = JSON.parse(await readFile(file, 'utf8')) as ReadAnswer;
+    const answer = JSON.parse(await readFile(file, 'utf8')) as RecordingAnswer;
     const now = new Date();
     await utimes(file, now, now); // the one used longest ago goes first
     return answer;
@@ -37,7 +37,7 @@ export async function keptAnswer(key: string): Promise<ReadAnswer | undefined> {
 }
 
 /** Where the disk takes nothing, the log is read again the next time. */
-export async function keepAnswer(key: string, answer: ReadAnswer): Promise<void> {
+export async function keepAnswer(key: string, answer: RecordingAnswer): Promise<void> {
   const folder = cacheFolder();
   const unfinished = join(folder, `${key}.${process.pid}`);
   try {

@@ -1,4 +1,5 @@
 /** What a column of a log may hold, by the keys of `log-columns`, and how such columns are usually named. */
+import type { LogColumnKey } from '../evaluate/recording-answer.ts';
 import { DIMENSIONS, type Dimension, unitOf } from '../quantity/dimension.ts';
 
 export type LogQuantity = keyof typeof TABLE;
@@ -80,7 +81,7 @@ const TABLE = {
     names: /^(v|vair|(air|wind)?speed|(air)?velocity)$/,
     plausible: [-100, 100],
   },
-} as const satisfies Record<string, LogQuantityInfo>;
+} as const satisfies Record<Exclude<LogColumnKey, 'time'>, LogQuantityInfo>;
 
 export const LOG_QUANTITIES = Object.keys(TABLE) as readonly LogQuantity[];
 

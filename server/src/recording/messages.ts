@@ -1,5 +1,6 @@
 /** What is said between the program that reads logs and whoever started it. */
-import type { ReadAnswer, ReadRequest } from './read-log.ts';
+import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import type { ReadRequest } from './read-log.ts';
 
 export interface RecordingRequest extends ReadRequest {
   /** Reads with the detected columns where they are clear and none were named. */
@@ -10,4 +11,4 @@ export interface RecordingRequest extends ReadRequest {
 
 export type RecordingMessage =
   | { readonly kind: 'progress'; readonly share: number }
-  | { readonly kind: 'answer'; readonly answer: ReadAnswer };
+  | { readonly kind: 'answer'; readonly answer: RecordingAnswer };

@@ -2,9 +2,10 @@
 import { stat } from 'node:fs/promises';
 import type { DuckDBConnection, DuckDBDataChunk } from '@duckdb/node-api';
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
+import type { NamedColumns, RecordingAnswer } from '../evaluate/recording-answer.ts';
 import type { RecordingBasis, RecordingSummary } from '../evaluate/recording-summary.ts';
-import { type ChosenColumns, chooseColumns, type NamedColumns, usedColumns } from './chosen-columns.ts';
-import { type DetectedColumns, detectColumns } from './detect-columns.ts';
+import { type ChosenColumns, chooseColumns, usedColumns } from './chosen-columns.ts';
+import { detectColumns } from './detect-columns.ts';
 import type { DuckDBLibrary } from './duckdb.ts';
 import { canonicalNumber, type OpenLog, openLog, orNaN } from './open-log.ts';
 import { type RowChunk, summarise } from './summarise.ts';
@@ -17,12 +18,6 @@ export interface ReadRequest {
   readonly basis: RecordingBasis;
 }
 
-export type ReadAnswer =
-  | { readonly kind: 'summary'; readonly summary: RecordingSummary; readonly detected?: DetectedColumns }
-  /** Which columns were found is not clear, or is to be confirmed first. */
-  | { readonly kind: 'columns'; readonly detected: DetectedColumns }
-  | { readonly kind: 'problem'; readonly sentence: string };
-
 export interface ReadOptions {
   readonly duckdb: DuckDBLibrary;
   /** Reads with the detected columns where they are clear and none were named. */
@@ -34,7 +29,7 @@ export interface ReadOptions {
 /** Room for DuckDB itself; beyond it, it uses the disk. */
 const MEMORY = '512MB';
 
-export async function readLog(request: ReadRequest, options: ReadOptions): Promise<ReadAnswer> {
+export async function readLog(request: ReadRequest, options: ReadOptions): Promise<RecordingAnswer> {
   const instance = await options.duckdb.DuckDBInstance.create(':memory:', { memory_limit: MEMORY });
   try {
     const before = await stateOf(request.path);
@@ -52,7 +47,7 @@ async function readWith(
   connection: DuckDBConnection,
   { path, columns, basis }: ReadRequest,
   { trustDetection, onProgress }: ReadOptions,
-): Promise<ReadAnswer> {
+): Promise<RecordingAnswer> {
   await connection.run("SET TimeZone = 'UTC'");
   const log = await openLog(path, connection);
   if (!log.ok) return problem(log.problem);
@@ -127,6 +122,6 @@ function sentenceOf(error: unknown): string {
   return `The log cannot be read: ${first.replace(/\.?$/, '.')}`;
 }
 
-function problem(sentence: string): ReadAnswer {
+function problem(sentence: string): RecordingAnswer {
   return { kind: 'problem', sentence };
 }

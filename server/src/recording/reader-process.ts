@@ -1,6 +1,7 @@
 /** Has a log read by the program of its own, from wherever Node runs. */
+
+import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
 import type { RecordingMessage, RecordingRequest } from './messages.ts';
-import type { ReadAnswer } from './read-log.ts';
 
 export interface ReaderOptions {
   /** Path of the program, `recording.js`. */
@@ -10,7 +11,7 @@ export interface ReaderOptions {
   readonly signal?: AbortSignal;
 }
 
-export async function readInProcess(request: RecordingRequest, options: ReaderOptions): Promise<ReadAnswer> {
+export async function readInProcess(request: RecordingRequest, options: ReaderOptions): Promise<RecordingAnswer> {
   const { fork } = await import('node:child_process'); // not at the start: the extension also runs where there is no Node
   const child = fork(options.program, {
     env: { ...process.env, ELECTRON_RUN_AS_NODE: '1' }, // else an editor on the desk would start itself once more
@@ -20,7 +21,7 @@ export async function readInProcess(request: RecordingRequest, options: ReaderOp
   const end = (): boolean => child.kill('SIGKILL');
   options.signal?.addEventListener('abort', end);
   return new Promise((resolve) => {
-    const answerWith = (answer: ReadAnswer): void => {
+    const answerWith = (answer: RecordingAnswer): void => {
       options.signal?.removeEventListener('abort', end);
       resolve(answer);
     };
@@ -40,6 +41,6 @@ function endOf(signal: AbortSignal | undefined): string {
     : 'The program that reads recordings ended before it was done.';
 }
 
-function problem(sentence: string): ReadAnswer {
+function problem(sentence: string): RecordingAnswer {
   return { kind: 'problem', sentence };
 }
