@@ -16,6 +16,7 @@ const onNode = {
   entryPoints: [
     { in: 'server/src/lsp/node.ts', out: 'server/dist/server' },
     { in: 'server/src/cli/main.ts', out: 'server/dist/cli' },
+    { in: 'server/src/recording/program.ts', out: 'server/dist/recording' },
   ],
   platform: 'node',
   target: 'node20',
