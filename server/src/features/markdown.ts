@@ -1,4 +1,5 @@
 /** Text from files and facts as Markdown that cannot turn into markup. */
+import { upperFirst } from '../base/words.ts';
 import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
 
 /** Escapes what Markdown, HTML or the editor's icons would take for markup. */
@@ -36,8 +37,4 @@ export function factDerivation(fact: Fact): string {
     ...fact.notes.map((note) => `- note: ${escapeMarkdown(note)}`),
   ];
   return lines.filter((line) => line !== '').join('\n');
-}
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

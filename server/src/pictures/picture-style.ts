@@ -3,6 +3,7 @@
  * gives the body of its pages. The colours are those of Okabe and Ito ("Color Universal Design", 2008), which people
  * with any colour vision tell apart; dashes and labels say the same again, so that no colour alone carries meaning.
  */
+import { BUDGET_STYLE } from './budget-style.ts';
 import { CHART_STYLE } from './chart-style.ts';
 import { SECTION_STYLE } from './section-style.ts';
 
@@ -52,6 +53,7 @@ ${SERIES_RULES}
 .drawing .quiet { fill: var(--quiet); }
 ${CHART_STYLE}
 ${SECTION_STYLE}
+${BUDGET_STYLE}
 .drawing .end { text-anchor: end; }
 .drawing .middle { text-anchor: middle; }
 .drawing .here .area { fill-opacity: 0.34; stroke-width: 2.8; }

@@ -1,5 +1,6 @@
 /** A section through the wall and the probes of a point, to scale, with lengths, temperatures and what is wet. */
 import type { MarkupElement } from '../base/markup.ts';
+import { wrapped } from '../base/words.ts';
 import { type Corner, showCorner } from '../evaluate/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
@@ -58,17 +59,6 @@ export function sectionDrawing(
       ...lines.map((text, row) => label([24, captionTop + row * LINE], text, row === 0 ? { class: 'title' } : {})),
     ],
   });
-}
-
-/** Drawings do not break lines by themselves. */
-function wrapped(text: string, most: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
 }
 
 /** Without a temperature nothing is coloured by one. */

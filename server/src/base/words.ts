@@ -1,0 +1,17 @@
+/** How words are put on a page. */
+
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A text in lines of no more characters than that, for drawings, which break no lines by themselves. */
+export function wrapped(text: string, mostCharacters: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= mostCharacters)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
