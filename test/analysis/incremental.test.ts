@@ -24,10 +24,13 @@ const FILES = ['samples', 'test/rules', 'test/corpus'].flatMap((folder) =>
 
 type Texts = ReadonlyMap<string, string>;
 
+const KITS = textsOf(FILES.filter((path) => fileKindOf(path) === 'kit'));
+
 /** A file and those that are read together with it: the site of a visit, the visits to a site. */
 function family(path: string): Texts {
   const beside = FILES.filter((file) => dirname(file) === dirname(path) && fileKindOf(file) !== 'kit');
-  const workspace = workspaceWith(textsOf(beside));
+  const workspace = new Workspace();
+  setAfresh(workspace, textsOf(beside));
   const related = [...workspace.sitesOf(fileUri(path)), ...workspace.visitsTo(fileUri(path))];
   return textsOf([path, ...beside.filter((file) => related.includes(fileUri(file)))]);
 }
@@ -36,12 +39,27 @@ function textsOf(paths: readonly string[]): Texts {
   return new Map(paths.map((path) => [path, readFileSync(path, 'utf8')]));
 }
 
-function workspaceWith(texts: Texts): Workspace {
+/** All kits of the project, which are parsed once. */
+function workspaceOfKits(): Workspace {
   const workspace = new Workspace();
-  for (const file of FILES) if (fileKindOf(file) === 'kit') workspace.set(fileUri(file), readFileSync(file, 'utf8'));
-  for (const [path, text] of texts) workspace.set(fileUri(path), text);
+  setAfresh(workspace, KITS);
   workspace.markWhole();
   return workspace;
+}
+
+/** Sets files as if they had never been seen, so that nothing can be taken from an earlier version of them. */
+function setAfresh(workspace: Workspace, texts: Texts): void {
+  for (const path of texts.keys()) workspace.remove(fileUri(path));
+  for (const [path, text] of texts) workspace.set(fileUri(path), text);
+}
+
+/** Leaves a workspace with the kits as they were. */
+function takeBack(workspace: Workspace, texts: Texts): void {
+  for (const path of texts.keys()) {
+    const kit = KITS.get(path);
+    if (kit === undefined) workspace.remove(fileUri(path));
+    else workspace.set(fileUri(path), kit);
+  }
 }
 
 /** Everything that a user can see of a file, as one text. */
@@ -69,22 +87,25 @@ function shown(analysis: Analysis | undefined, text: string): string {
 function expectSameAsAfresh(families: readonly Texts[], edits: number): void {
   const edit = fc.record({ member: fc.nat(), edit: randomEdit });
   const row = fc.array(edit, { minLength: EDITS_IN_A_ROW, maxLength: EDITS_IN_A_ROW });
+  const kept = workspaceOfKits();
+  const cold = workspaceOfKits();
   fc.assert(
     fc.property(fc.constantFrom(...families), row, (start, steps) => {
       const texts = new Map(start);
       const paths = [...texts.keys()];
-      const kept = workspaceWith(texts);
+      setAfresh(kept, texts);
       for (const path of paths) kept.analysis(fileUri(path));
       for (const { member, edit } of steps) {
         const path = paths[member % paths.length] ?? '';
         texts.set(path, applyRandomEdit(texts.get(path) ?? '', edit));
         kept.set(fileUri(path), texts.get(path) ?? '');
-        const afresh = workspaceWith(texts);
+        setAfresh(cold, texts);
         for (const [other, text] of texts) {
           const file = fileUri(other);
-          expect(shown(kept.analysis(file), text)).toBe(shown(afresh.analysis(file), text));
+          expect(shown(kept.analysis(file), text)).toBe(shown(cold.analysis(file), text));
         }
       }
+      for (const workspace of [kept, cold]) takeBack(workspace, texts);
     }),
     { numRuns: Math.ceil(edits / EDITS_IN_A_ROW), endOnFailure: true },
   );
