@@ -71,10 +71,13 @@ describe('the drift', () => {
     ];
     expect(driftOf(adjusted).perYear).toBeCloseTo(0.005, 5);
     expect(driftOn(driftOf(adjusted), '2025-09-01').error).toBeCloseTo(0.005, 5);
-    expect(driftOf(adjusted).segment.stretches.map(({ adjustedSince }) => adjustedSince.toFixed(3))).toEqual([
-      '-0.010',
-      '-0.010',
-      '0.000',
+    const stretches = driftOf(adjusted).segment.stretches.map(({ from, adjustedSince }) => [
+      from,
+      adjustedSince.toFixed(3),
+    ]);
+    expect(stretches).toEqual([
+      ['2022-09-01', '-0.010'],
+      ['2024-09-01', '0.000'],
     ]);
   });
 

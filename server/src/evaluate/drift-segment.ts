@@ -25,10 +25,9 @@ export interface DriftedError {
   readonly of: ReadingError;
 }
 
-/** A stretch between two visits within which nothing was adjusted. */
+/** From a visit on nothing was adjusted until the next stretch begins. */
 export interface UnadjustedStretch {
   readonly from: CalendarDate;
-  readonly to: CalendarDate;
   /** What the point was adjusted by since then, all together. */
   readonly adjustedSince: number;
 }
@@ -37,6 +36,7 @@ export interface DriftSegment {
   /** The oldest first. */
   readonly errors: readonly DriftedError[];
   readonly visits: number;
+  /** The last one goes on today. */
   readonly stretches: readonly UnadjustedStretch[];
   readonly last: CalendarDate;
 }
@@ -63,14 +63,13 @@ export function presentSegment(visits: readonly CheckedVisit[]): DriftSegment | 
   const errors: DriftedError[] = [];
   const stretches: UnadjustedStretch[] = [];
   let [adjustedSince, count] = [0, 0];
-  let later: CalendarDate | undefined;
   for (const { date, asFound, asLeft, isFresh } of visits.toReversed()) {
-    if (later !== undefined) stretches.unshift({ from: date, to: later, adjustedSince });
+    if (stretches[0]?.adjustedSince === adjustedSince) stretches.shift();
+    stretches.unshift({ from: date, adjustedSince });
     if (!isFresh && asLeft.length > 0) adjustedSince += mean(asLeft) - mean(asFound);
     const kept = isFresh ? asLeft : asFound;
     errors.unshift(...kept.map((of) => ({ date, error: of.error + adjustedSince, of })));
     count += kept.length > 0 ? 1 : 0;
-    later = date;
     if (isFresh) break;
   }
   const last = visits.at(-1)?.date;

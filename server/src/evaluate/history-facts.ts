@@ -9,6 +9,7 @@ import { type CheckDue, lastCheckInput } from './check-due.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { Fact, FactInput } from './fact.ts';
 import { firstProposed, type History } from './history.ts';
+import { confidenceWords, readingWords } from './history-words.ts';
 import type { ReadingError } from './reading-error.ts';
 
 type Histories = ReadonlyMap<QuantityName, History>;
@@ -31,15 +32,16 @@ function factsOf(history: History, today: CalendarDate): readonly Fact[] {
   ];
 }
 
-function lastError({ quantity }: History, { reading, error, enNumber, pointUncertainty }: ReadingError): Fact {
+function lastError({ quantity }: History, last: ReadingError): Fact {
+  const { reading, error, enNumber, pointUncertainty } = last;
   const { title, dimension, difference } = quantityInfo(quantity);
-  const { date, state, shown, reference, referenceUncertainty, file, origin } = reading;
+  const { shown, reference, referenceUncertainty, file, origin } = reading;
   const input = (label: string, value: number | undefined, of = difference): readonly FactInput[] =>
     value === undefined ? [] : [{ label, text: showQuantity(value, of), file, origin }];
   const [own] = input('uncertainty of the point', pointUncertainty);
   return {
     id: `${quantity}/last-error`,
-    title: `error of the ${title} on ${date}${state === undefined ? '' : `, ${stateWords(state)}`}`,
+    title: `error of the ${title} on ${readingWords(last)}`,
     dimension: difference,
     value: error,
     inputs: [
@@ -87,9 +89,7 @@ function toleranceReachedFact(history: History, today: CalendarDate): readonly F
   const { quantity, reached, tolerance, errors } = history;
   if (reached === undefined || tolerance === undefined) return [];
   const { title } = quantityInfo(quantity);
-  const { soonest, expected, latest } = reached;
-  const limit = `not within ${FURTHEST_YEARS} years`;
-  const confidence = showQuantity(CONFIDENCE, 'percentage');
+  const { expected } = reached;
   const { value, origin } = tolerance;
   const base = {
     id: `${quantity}/tolerance-reached`,
@@ -101,10 +101,10 @@ function toleranceReachedFact(history: History, today: CalendarDate): readonly F
       { label: 'today', text: today },
     ],
     formulas: [WEIGHTED_LEAST_SQUARES],
-    notes: [`With a confidence of ${confidence} between ${soonest ?? limit} and ${latest ?? limit}.`],
+    notes: [`${confidenceWords(reached)}.`],
   };
   return expected === undefined
-    ? [{ ...base, value: undefined, missing: limit }]
+    ? [{ ...base, value: undefined, missing: `not within ${FURTHEST_YEARS} years` }]
     : [{ ...base, value: secondsBetween(today, expected) }];
 }
 
@@ -141,15 +141,11 @@ function proposal(histories: Histories, today: CalendarDate, planned: CheckDue |
 }
 
 /** `2026-09-02 as found: -0.7 %RH ± 0.4 %RH, En -0.55` */
-function readingInput({ reading, error, enNumber }: ReadingError): FactInput {
-  const { date, state, quantity, referenceUncertainty, file, origin } = reading;
+function readingInput(of: ReadingError): FactInput {
+  const { reading, error, enNumber } = of;
+  const { quantity, referenceUncertainty, file, origin } = reading;
   const { difference } = quantityInfo(quantity);
   const uncertain = referenceUncertainty === undefined ? '' : ` ± ${showQuantity(referenceUncertainty, difference)}`;
   const en = enNumber === undefined ? '' : `, En ${formatNumber(enNumber, 2)}`;
-  const label = state === undefined ? date : `${date} ${stateWords(state)}`;
-  return { label: `${label}:`, text: `${showQuantity(error, difference)}${uncertain}${en}`, file, origin };
-}
-
-export function stateWords(state: NonNullable<ReadingError['reading']['state']>): string {
-  return state === 'as-found' ? 'as found' : 'as left';
+  return { label: `${readingWords(of)}:`, text: `${showQuantity(error, difference)}${uncertain}${en}`, file, origin };
 }
