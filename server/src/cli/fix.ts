@@ -8,7 +8,7 @@ import { editsTogether } from '../features/fixes.ts';
 import { isRuleName } from '../rules/rule-names.ts';
 import type { Call } from './call.ts';
 import { findFiles } from './find-files.ts';
-import { loadWorkspace, shownPath } from './load.ts';
+import { loadWorkspace, readText, shownPath } from './load.ts';
 import { CallProblem } from './problem.ts';
 import { replaceFile } from './write-file.ts';
 
@@ -30,15 +30,22 @@ export function fix(call: Call): number {
     const text = workspace.parsed(file)?.text ?? old;
     return text === old ? [] : [{ path: filePath(file), old, text }];
   });
-  for (const { path, old, text } of changed) {
-    if (call.flags.has('dry-run')) process.stdout.write(unifiedDiff(shownPath(path), old, text));
-    else replaceFile(path, text);
+  if (call.flags.has('dry-run')) {
+    for (const { path, old, text } of changed) process.stdout.write(unifiedDiff(shownPath(path), old, text));
+  } else {
+    for (const { path, old } of changed) expectUnchanged(path, old);
+    for (const { path, text } of changed) replaceFile(path, text);
   }
   const verb = call.flags.has('dry-run') ? 'would be made' : 'made';
   process.stderr.write(
     `${applied} ${applied === 1 ? 'edit' : 'edits'} ${verb} in ${changed.length} ${changed.length === 1 ? 'file' : 'files'}\n`,
   );
   return 0;
+}
+
+/** What an editor saved in the meantime is not written over. */
+function expectUnchanged(path: string, text: string): void {
+  if (readText(path) !== text) throw new CallProblem(`${path}: changed while it was being mended; nothing was written`);
 }
 
 interface Choice {

@@ -1,5 +1,5 @@
 /** File access on the disk, for editors whose client does not read files for the server. Only in the workspace folders. */
-import { readFile, stat } from 'node:fs/promises';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import { relative, sep } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import { findFiles } from '../cli/find-files.ts';
@@ -8,17 +8,20 @@ import type { FileAccess } from './file-access.ts';
 
 /** @param folders absolute paths of the workspace folders */
 export function accessOnDisk(folders: readonly string[]): FileAccess {
-  const isInside = (path: string): boolean =>
-    folders.some((folder) => {
-      const inside = relative(folder, path);
+  const isInside = async (path: string): Promise<boolean> => {
+    const real = await Promise.all([path, ...folders].map((name) => realpath(name)));
+    const [file = '', ...inFolders] = real;
+    return inFolders.some((folder) => {
+      const inside = relative(folder, file);
       return inside !== '..' && !inside.startsWith(`..${sep}`);
     });
+  };
   return {
     findFiles: async () => (folders.length === 0 ? [] : findFiles(folders).files.map(fileUri)),
     readFile: async (uri) => {
       const path = filePath(uri);
-      if (!isInside(path)) return undefined;
       try {
+        if (!(await isInside(path))) return undefined;
         const { size } = await stat(path);
         return size > LARGEST_FILE ? undefined : await readFile(path, 'utf8');
       } catch {
