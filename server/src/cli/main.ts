@@ -11,6 +11,7 @@ import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
 import { CallProblem } from './problem.ts';
 import { replay } from './replay.ts';
+import { report } from './report.ts';
 
 interface Command extends CallForm {
   readonly usage: string;
@@ -49,6 +50,14 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     options: [],
     flags: ['no-color'],
     run: explainName,
+  },
+  report: {
+    usage: 'report SITE --out FILE.html|FILE.pdf|FILE.md',
+    about:
+      'writes the handover pack of a site; a PDF is printed by the Chromium of this machine, or by the one that the environment variable CHROMIUM names',
+    options: ['out'],
+    flags: [],
+    run: report,
   },
   compare: {
     usage: 'compare OLD NEW [--format text|json] [--fail-on error|warning|information|hint|never]',

@@ -1,10 +1,10 @@
 /** A version of a site with its kits: the files on disk, or as they stood at a git revision, written `REV:PATH`. */
-import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { posix, relative, resolve, sep } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
+import { git } from './git.ts';
 import { readText } from './load.ts';
 import { CallProblem } from './problem.ts';
 
@@ -42,40 +42,21 @@ interface RevisionReader {
 
 /** As git reads it, the path counts from the top of the repository, or from here where it starts with `./` or `../`. */
 function atRevision(revision: string, path: string): RevisionReader {
-  const places = git('rev-parse', '--show-toplevel', '--show-prefix');
-  if (places === undefined) throw new CallProblem(`${revision}:${path}: this folder is in no git repository`);
-  const [top = '', prefix = ''] = places.split('\n');
-  const commit = git('rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`)?.trim();
-  if (commit === undefined) throw new CallProblem(`${revision}: git knows no such revision here`);
+  const here = process.cwd();
+  const places = git(here, 'rev-parse', '--show-toplevel', '--show-prefix');
+  if (places === 'not installed') throw new CallProblem('git is not installed here; compare two files instead');
+  if (places === 'refused') throw new CallProblem(`${revision}:${path}: this folder is in no git repository`);
+  const [top = '', prefix = ''] = places.said.split('\n');
+  const commit = git(here, 'rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`);
+  if (typeof commit === 'string') throw new CallProblem(`${revision}: git knows no such revision here`);
   const inside = /^\.{1,2}\//.test(path) ? posix.join(prefix, path) : path;
   return {
     file: resolve(top, inside),
     read(file) {
       const name = relative(top, file).split(sep).join('/');
-      const text = git('cat-file', 'blob', `${commit}:${name}`);
-      if (text === undefined) throw new CallProblem(`${name}: not in the repository at ${revision}`);
-      return text;
+      const blob = git(here, 'cat-file', 'blob', `${commit.said.trim()}:${name}`);
+      if (typeof blob === 'string') throw new CallProblem(`${name}: not in the repository at ${revision}`);
+      return blob.said;
     },
   };
-}
-
-const MOST_BYTES = 64 * 1024 * 1024;
-const LONGEST_WAIT = 30_000;
-
-/** What git prints, or undefined where it says no. It asks nobody and fetches nothing. */
-function git(...words: readonly string[]): string | undefined {
-  try {
-    return execFileSync('git', words, {
-      encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'ignore'],
-      maxBuffer: MOST_BYTES,
-      timeout: LONGEST_WAIT,
-      env: { ...process.env, GIT_TERMINAL_PROMPT: '0', GIT_NO_LAZY_FETCH: '1' },
-    });
-  } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') {
-      throw new CallProblem('git is not installed, or not where programs are looked for; compare files instead');
-    }
-    return undefined;
-  }
 }

@@ -1,0 +1,64 @@
+/** `dewright report SITE --out FILE`: the handover pack of a site as HTML, PDF or Markdown, by the ending of the file. */
+import { extname, resolve } from 'node:path';
+import { filePath, fileUri } from '../analysis/file-location.ts';
+import type { Workspace } from '../analysis/workspace.ts';
+import { fileKindOf } from '../model/schema.ts';
+import type { PackDocument } from '../report/document.ts';
+import { packHtml } from '../report/html-pack.ts';
+import { packMarkdown } from '../report/markdown-pack.ts';
+import { packOf } from '../report/pack.ts';
+import type { Call } from './call.ts';
+import { loadWorkspace } from './load.ts';
+import { revisionOf } from './pack-revision.ts';
+import { findChromium, printPdf } from './print-pdf.ts';
+import { CallProblem } from './problem.ts';
+import { replaceFile } from './write-file.ts';
+
+export function report(call: Call): number {
+  const [site, ...more] = call.rest;
+  const out = call.options['out'];
+  if (site === undefined || more.length > 0) throw new CallProblem('report takes one site, a file *.dewsite.yaml');
+  if (out === undefined) throw new CallProblem('report: say --out FILE.html, FILE.pdf or FILE.md');
+  if (fileKindOf(site) !== 'site') throw new CallProblem(`${site}: not a file that is named *.dewsite.yaml`);
+  const write = WRITERS[extname(out).toLowerCase()];
+  if (write === undefined) throw new CallProblem(`--out ${out}: the name ends with .html, .pdf or .md`);
+  write(packOfSite(resolve(site)), out);
+  return 0;
+}
+
+const WRITERS: Readonly<Record<string, (pack: PackDocument, out: string) => void>> = {
+  '.html': (pack, out) => replaceFile(out, packHtml(pack)),
+  '.md': (pack, out) => replaceFile(out, packMarkdown(pack)),
+  '.pdf': writePdf,
+};
+
+/** Without a Chromium the pack is worth having as HTML, which any browser prints. */
+function writePdf(pack: PackDocument, out: string): void {
+  const chromium = findChromium();
+  if (chromium !== undefined) {
+    replaceFile(out, printPdf(chromium, packHtml(pack)));
+    return;
+  }
+  const html = out.replace(/\.pdf$/i, '.html');
+  replaceFile(html, packHtml(pack));
+  process.stderr.write(
+    `no Chromium was found to print the PDF, so ${html} was written instead: print it from a browser, or name a Chromium in the environment variable CHROMIUM\n`,
+  );
+}
+
+function packOfSite(path: string): PackDocument {
+  const workspace = loadWorkspace({ files: [path], whole: false });
+  const analysis = workspace.analysis(fileUri(path));
+  const pack =
+    analysis === undefined ? undefined : packOf({ analysis, revision: revisionOf(textsOf(workspace, path)) });
+  if (pack === undefined) throw new CallProblem(`${path}: not a site`);
+  return pack;
+}
+
+function textsOf(workspace: Workspace, path: string): readonly (readonly [string, string])[] {
+  const files = [fileUri(path), ...workspace.kitsOf(fileUri(path))];
+  return files.flatMap((file) => {
+    const text = workspace.parsed(file)?.text;
+    return text === undefined ? [] : [[filePath(file), text] as const];
+  });
+}

@@ -1,0 +1,40 @@
+/** How a point is checked: the plan, and the readings to expect over each salt. */
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { type Block, factText, listed, paragraph, stated, type Text, table, words } from './document.ts';
+
+export function checkBlocks(view: PointEvaluation): readonly Block[] {
+  return [...planTable(view), ...saltTable(view)];
+}
+
+function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly Block[] {
+  const checks = point.checks?.value;
+  if (checks === undefined) return [paragraph('No check is planned.')];
+  const due = checkPlan.due?.due;
+  return table(
+    'Checks',
+    ['', ''],
+    [
+      [['Interval'], stated(checks.interval)],
+      [['Method'], listed(stated(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
+      [['At'], stated(checks.at)],
+      [['Heater during the check'], stated(checks.heater)],
+      [['Last check'], stated(checks.last)],
+      [['Next check'], due === undefined ? ['–'] : [words(due)]],
+      [['Time left'], factText(tag, facts.get('check/time-left'))],
+    ],
+  );
+}
+
+function saltTable({ tag, facts, checkPlan }: PointEvaluation): readonly Block[] {
+  const salts = checkPlan.salts?.salts ?? [];
+  return table(
+    'Readings to expect over salts',
+    ['salt', 'reading', 'uncertain by', 'with the heater on'],
+    salts.map(({ id }): readonly Text[] => [
+      [words(id)],
+      factText(tag, facts.get(`salt/${id}/expected-reading`)),
+      factText(tag, facts.get(`salt/${id}/expanded-uncertainty`)),
+      factText(tag, facts.get(`salt/${id}/heated-reading`)),
+    ]),
+  );
+}

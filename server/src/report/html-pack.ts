@@ -1,0 +1,111 @@
+/** A document as one HTML file that needs nothing else: no network, no script. */
+import { element, type MarkupElement, type MarkupNode, writeMarkup } from '../base/markup.ts';
+import { withoutPlaces } from '../pictures/svg.ts';
+import type { Block, Mark, PackDocument, Section, Table, Text } from './document.ts';
+import { packStyle } from './pack-style.ts';
+
+export function packHtml(pack: PackDocument): string {
+  const { title, opening, sections } = pack;
+  const head = [
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">`,
+    writeMarkup(element('title', {}, [title])),
+    `<style>\n${packStyle(pack)}\n</style>`,
+  ];
+  const body = element('body', {}, [
+    element('header', {}, [element('h1', {}, [title]), ...opening.map(blockElement)]),
+    element('nav', { 'aria-label': 'Contents' }, [
+      element(
+        'ul',
+        {},
+        sections.map((section, index) => contentsEntry(section, String(index + 1))),
+      ),
+    ]),
+    element(
+      'main',
+      {},
+      sections.map((section, index) => sectionElement(section, 2, String(index + 1))),
+    ),
+  ]);
+  return `<!doctype html>\n<html lang="en">\n<head>\n${head.join('\n')}\n</head>\n${writeMarkup(body)}\n</html>\n`;
+}
+
+function contentsEntry({ title }: Section, number: string): MarkupElement {
+  return element('li', {}, [element('a', { href: `#section-${number}` }, textNodes(title))]);
+}
+
+/** @param number its place among the sections around it: `3.1` */
+function sectionElement(
+  { title, blocks, sections = [], startsPage }: Section,
+  level: number,
+  number: string,
+): MarkupElement {
+  const id = `section-${number}`;
+  return element('section', { id, 'aria-labelledby': `${id}-title`, class: startsPage === true ? 'page' : undefined }, [
+    element(`h${level}`, { id: `${id}-title` }, textNodes(title)),
+    ...blocks.map(blockElement),
+    ...sections.map((inner, index) => sectionElement(inner, level + 1, `${number}-${index + 1}`)),
+  ]);
+}
+
+function blockElement(block: Block): MarkupElement {
+  switch (block.kind) {
+    case 'paragraph':
+      return element('p', {}, textNodes(block.text));
+    case 'caution':
+      return element('div', { class: 'caution', role: 'note' }, [
+        element('p', {}, [element('strong', {}, ['Caution'])]),
+        ...block.lines.map((line) => element('p', {}, textNodes(line))),
+      ]);
+    case 'list':
+      return element(
+        'ul',
+        {},
+        block.items.map((item) => element('li', {}, textNodes(item))),
+      );
+    case 'table':
+      return tableElement(block);
+    case 'picture':
+      return element('figure', {}, [withoutPlaces(block.drawing), element('figcaption', {}, [block.caption])]);
+  }
+}
+
+function tableElement({ caption, head, rows }: Table): MarkupElement {
+  const cell = (text: Text, index: number): MarkupElement =>
+    index === 0 ? element('th', { scope: 'row' }, textNodes(text)) : element('td', {}, textNodes(text));
+  return element('table', {}, [
+    element('caption', {}, [caption]),
+    element('thead', {}, [
+      element(
+        'tr',
+        {},
+        head.map((name) => element('th', { scope: 'col' }, [name])),
+      ),
+    ]),
+    element(
+      'tbody',
+      {},
+      rows.map((row) => element('tr', {}, row.map(cell))),
+    ),
+  ]);
+}
+
+function textNodes(text: Text): readonly MarkupNode[] {
+  return text.map((part) => (typeof part === 'string' ? part : markElement(part)));
+}
+
+function markElement(mark: Mark): MarkupElement {
+  switch (mark.kind) {
+    case 'fact':
+      return element('strong', { 'data-fact': mark.of }, [mark.text]);
+    case 'corner':
+      return element('span', { 'data-corner': mark.of }, [mark.text]);
+    case 'stated':
+      return element('span', { 'data-stated': true }, [mark.text]);
+    case 'words':
+      return element('span', { 'data-words': true }, [mark.text]);
+    case 'told':
+      return element('span', { 'data-told': true }, textNodes(mark.parts));
+  }
+}

@@ -1,0 +1,150 @@
+/** What the job is: where the site stands, its points at a glance, and the equipment that it uses. */
+import type { Analysis } from '../analysis/analysis.ts';
+import type { SiteEvaluation } from '../analysis/site-analysis.ts';
+import { cautionsFor } from '../evaluate/cautions.ts';
+import type { ModelRef } from '../evaluate/models.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { Located } from '../model/located.ts';
+import type { HumidityProbeModel, TemperatureProbeModel } from '../model/model-types.generated.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { SEVERITIES } from '../rules/rule.ts';
+import { type Block, listed, named, type Section, stated, type Text, table, told, words } from './document.ts';
+
+export function siteBlocks(
+  { findings, accepted }: Analysis,
+  { settings, spaces, points }: SiteEvaluation,
+): readonly Block[] {
+  const { header } = settings;
+  const counts = SEVERITIES.flatMap((severity) => {
+    const count = findings.filter((finding) => finding.severity === severity).length;
+    return count === 0 ? [] : [`${count} ${severity}`];
+  });
+  const open = counts.length === 0 ? 'no open finding' : `open findings: ${counts.join(', ')}`;
+  return [
+    ...table(
+      'The site',
+      ['', 'as stated'],
+      [
+        [['Name in the files'], stated(header?.id)],
+        [['Altitude'], stated(header?.altitude)],
+        [['Air around cabinets and walls'], stated(header?.surroundings)],
+        [['Kits'], listed(...(header?.kits?.value ?? []).map((kit) => stated(kit)))],
+        [['State of the file'], [told(`${open}; accepted with a reason: ${accepted.length}`)]],
+      ],
+    ),
+    ...table(
+      'Its points',
+      ['point', 'what it is', 'space', 'reports'],
+      [...points.values()].map((point) => [
+        [words(point.tag)],
+        stated(point.point.title),
+        spaceName(point, spaces),
+        listed(...point.reports.map(({ quantity }): Text => [quantityInfo(quantity).title])),
+      ]),
+    ),
+    { kind: 'caution', lines: cautionLines(spaces) },
+  ];
+}
+
+function spaceName({ point }: PointEvaluation, spaces: SiteEvaluation['spaces']): Text {
+  const space = spaces.get(point.space?.value ?? '');
+  return space === undefined ? stated(point.space) : [words(space.located.value.title?.value ?? space.id)];
+}
+
+/** Of a site whose spaces name no hazard, that nobody should conclude that there is none. */
+function cautionLines(spaces: SiteEvaluation['spaces']): readonly Text[] {
+  const hazards = [...spaces.values()].flatMap(({ located }) =>
+    (located.value.hazards?.value ?? []).map(({ value }) => value),
+  );
+  const [first, ...others] = cautionsFor(hazards);
+  if (first === undefined)
+    return [['The file names no hazard, which does not mean that there is none. '], ...NO_DEVICE];
+  return [[told(first)], ...others.map((line): Text => [told(line)])];
+}
+
+const NO_DEVICE: readonly Text[] = [['Local codes and licensed practice decide; Dewright is no safety device.']];
+
+export function equipmentSection({ points, catalogue }: SiteEvaluation): Section {
+  const all = [...points.values()];
+  const used = (id: string | undefined): boolean =>
+    all.some(({ humidityProbeModel, airTemperatureProbeModel, transmitterModel, signals }) =>
+      [humidityProbeModel, airTemperatureProbeModel, transmitterModel, ...signals.map(receiverOf)].some(
+        (ref) => ref !== undefined && ref.id === id,
+      ),
+    );
+  const rowsOf = <Model extends { readonly title?: Located<string> }>(
+    models: ReadonlyMap<string, ModelRef<Model>>,
+    figures: (model: Model) => Text,
+  ): readonly (readonly Text[])[] =>
+    [...models.values()].flatMap(({ id, model }) =>
+      model === undefined || !used(id) ? [] : [[[words(id)], stated(model.value.title), figures(model.value)]],
+    );
+  const head = ['model', 'what it is', 'figures of the data sheet'];
+  return {
+    title: ['Equipment'],
+    startsPage: true,
+    blocks: [
+      {
+        kind: 'paragraph',
+        text: ['The models that the points use, with the figures of the kit that all numbers here rest on.'],
+      },
+      ...table('Humidity probes', head, rowsOf(catalogue.humidityProbes, humidityProbeFigures)),
+      ...table('Air-temperature probes', head, rowsOf(catalogue.temperatureProbes, temperatureProbeFigures)),
+      ...table(
+        'Transmitters',
+        head,
+        rowsOf(catalogue.transmitters, ({ supply, loopMinimumVoltage, outputAccuracy }) =>
+          listed(
+            named('supply', supply?.value.voltage),
+            named('power', supply?.value.power),
+            named('least loop voltage', loopMinimumVoltage),
+            named('accuracy of the outputs', outputAccuracy),
+          ),
+        ),
+      ),
+      ...table(
+        'Receivers',
+        head,
+        rowsOf(catalogue.receivers, ({ input, bits, accuracy }) =>
+          listed(named('input', input), named('bits', bits), named('accuracy', accuracy)),
+        ),
+      ),
+    ],
+  };
+}
+
+function receiverOf(signal: PointEvaluation['signals'][number]): { readonly id: string } | undefined {
+  return signal.kind === 'analogue' ? signal.receiver : undefined;
+}
+
+function humidityProbeFigures(model: HumidityProbeModel): Text {
+  const { ranges, headTemperature, drift, response, heater, supply } = model;
+  return listed(
+    named('temperature', ranges?.value.temperature),
+    named('pressure', ranges?.value.pressure),
+    ...(model.accuracy?.value ?? []).map(
+      ({ value }): Text => [
+        ...named('accuracy', value.relativeHumidity),
+        ...(value.when === undefined ? [] : [' at ', ...stated(value.when)]),
+      ],
+    ),
+    named('temperature of its sensor', headTemperature),
+    named('drift', drift),
+    named('response', response),
+    named('heater', heater?.value.power),
+    named('heater from', heater?.value.minimumVoltage),
+    named('rise up to', heater?.value.maximumRise),
+    named('supply', supply?.value.voltage),
+  );
+}
+
+function temperatureProbeFigures({ ranges, accuracy, drift, response, stem }: TemperatureProbeModel): Text {
+  const grade = accuracy !== undefined && 'class' in accuracy.value ? accuracy.value.class : undefined;
+  return listed(
+    named('temperature', ranges?.value.temperature),
+    grade === undefined ? named('accuracy', accuracy) : named('IEC class', grade),
+    named('drift', drift),
+    named('response', response),
+    named('stem', stem?.value.diameter),
+  );
+}

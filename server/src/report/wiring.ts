@@ -1,0 +1,98 @@
+/** How a point is fed and connected: supply, analogue outputs, the map of its registers, alarms. */
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { CurrentLoopSignal, RegisterSignal, VoltageSignal } from '../model/model-types.generated.ts';
+import { type Block, factText, listed, named, stated, type Text, table, words } from './document.ts';
+
+export function wiringBlocks(point: PointEvaluation): readonly Block[] {
+  return [...supplyTable(point), ...analogueTable(point), ...registerTable(point), ...alarmTable(point)];
+}
+
+function supplyTable({ tag, point, facts }: PointEvaluation): readonly Block[] {
+  const supply = point.supply?.value;
+  if (supply === undefined) return [];
+  return table(
+    'Supply',
+    ['', ''],
+    [
+      [['Kind'], supply.kind === undefined ? ['installed'] : stated(supply.kind)],
+      [['Voltage at the near end'], stated(supply.voltage)],
+      [
+        ['Cable'],
+        listed(named('length', supply.cable?.value.length), named('conductor', supply.cable?.value.conductor)),
+      ],
+      [['Least voltage at its far end'], factText(tag, facts.get('voltage-at-probe'))],
+    ],
+  );
+}
+
+type AnalogueSignal = CurrentLoopSignal | VoltageSignal;
+
+function analogueTable({ point, tag, facts, settings }: PointEvaluation): readonly Block[] {
+  const defaults = settings.header?.defaults?.value;
+  const rows = [...(point.signals?.value ?? [])].flatMap(([name, { value: signal }]) =>
+    signal.kind === 'register' ? [] : [[name, signal] as const],
+  );
+  const ends = (signal: AnalogueSignal): Text => {
+    if (signal.kind === 'voltage') return signal.voltage === undefined ? ['usual voltage'] : stated(signal.voltage);
+    return signal.current === undefined ? ['usual current'] : stated(signal.current);
+  };
+  const loop = (signal: AnalogueSignal): Text =>
+    signal.kind === 'voltage'
+      ? listed()
+      : listed(
+          named('load', signal.load ?? defaults?.loopLoad),
+          named('on fault', signal.onFault ?? defaults?.loopOnFault),
+        );
+  return table(
+    'Analogue outputs',
+    ['output', 'quantity', 'signal', 'span', 'loop', 'read by', 'one count'],
+    rows.map(([name, signal]) => [
+      [words(name)],
+      stated(signal.quantity),
+      ends(signal),
+      stated(signal.span),
+      loop(signal),
+      stated(signal.receiver ?? defaults?.receiver),
+      factText(tag, facts.get(`${name}/one-count`)),
+    ]),
+  );
+}
+
+function registerTable({ point, tag, facts, settings }: PointEvaluation): readonly Block[] {
+  const defaults = settings.header?.defaults?.value;
+  const rows = [...(point.signals?.value ?? [])].flatMap(([name, { value: signal }]) =>
+    signal.kind === 'register' ? [[name, signal] as const] : [],
+  );
+  const direction = ({ write }: RegisterSignal): string =>
+    write?.value === true ? 'written by the controller' : 'read';
+  return table(
+    'Registers',
+    ['register', 'quantity', 'device', 'address', 'format', 'scale', 'word order', 'use', 'one count'],
+    rows.map(([name, signal]) => [
+      [words(name)],
+      stated(signal.quantity),
+      stated(signal.device ?? defaults?.registerDevice),
+      stated(signal.address),
+      stated(signal.format ?? defaults?.registerFormat),
+      stated(signal.scale),
+      stated(signal.byteOrder ?? defaults?.registerByteOrder),
+      [direction(signal)],
+      factText(tag, facts.get(`${name}/one-count`)),
+    ]),
+  );
+}
+
+function alarmTable({ alarms, tag, facts }: PointEvaluation): readonly Block[] {
+  return table(
+    'Alarms',
+    ['alarm', 'raised', 'clears at', 'delay', 'missed one tolerance beyond', 'false'],
+    alarms.map(({ name, located, direction, limit, clear }) => [
+      [words(name)],
+      [...stated(located.value.quantity), ` ${direction} `, ...stated(limit)],
+      stated(clear),
+      stated(located.value.delay),
+      factText(tag, facts.get(`${name}/missed-alarm`)),
+      factText(tag, facts.get(`${name}/false-alarm`)),
+    ]),
+  );
+}
