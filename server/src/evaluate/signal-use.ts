@@ -69,19 +69,26 @@ function analogueUse(
 ): AnalogueUse {
   const { span } = signal;
   const carries = span === undefined || span.value.low === span.value.high ? undefined : span.value;
-  const isCurrent = signal.kind === 'current-loop';
-  const range = isCurrent ? (signal.current?.value ?? USUAL_CURRENT) : (signal.voltage?.value ?? USUAL_VOLTAGE);
+  const range = analogueRange(named);
   const input = receiver?.model?.value.input?.value;
-  const reads = input?.dimension === (isCurrent ? 'current' : 'voltage') && range.high > range.low && isRead(named);
+  const dimension = signal.kind === 'current-loop' ? 'current' : 'voltage';
+  const reads = input?.dimension === dimension && range !== undefined && range.high > range.low;
   const inputPerSignal = reads ? (input.high - input.low) / (range.high - range.low) : undefined;
   return { ...named, kind: 'analogue', signal, span, carries, receiver, inputPerSignal };
 }
 
-/** False where the currents or voltages of a signal are written and cannot be read: the usual ones must not stand in. */
-function isRead({ located }: Named): boolean {
+/**
+ * The currents or voltages of an analogue signal, A or V; undefined for a register, and where they are written and
+ * cannot be read: the usual ones must not stand in.
+ */
+export function analogueRange({ located }: Pick<Carrier, 'located'>): Span | undefined {
   const signal = located.value;
-  if (signal.kind === 'current-loop') return !isUnread(located, 'current', signal.current);
-  return signal.kind !== 'voltage' || !isUnread(located, 'voltage', signal.voltage);
+  if (signal.kind === 'register') return undefined;
+  const [key, given, usual] =
+    signal.kind === 'current-loop'
+      ? ['current', signal.current, USUAL_CURRENT]
+      : ['voltage', signal.voltage, USUAL_VOLTAGE];
+  return isUnread(located, key, given) ? undefined : (given?.value ?? usual);
 }
 
 /** A scale in °C or °F counts degrees; where its zero lies is the unit's. */
