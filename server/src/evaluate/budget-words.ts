@@ -6,7 +6,13 @@ import type { Budget } from './budget.ts';
 import { budgetNotes } from './uncertainty-facts.ts';
 
 export function budgetSentences(budget: Budget): readonly string[] {
-  const sentences = [improvementWords(budget), toleranceWords(budget), freedomWords(budget), ...budgetNotes(budget)];
+  const improvement = improvementWords(budget);
+  return [...(improvement === undefined ? [] : [improvement]), ...furtherSentences(budget)];
+}
+
+/** Beside what helps most, which the bars of a budget say too. */
+export function furtherSentences(budget: Budget): readonly string[] {
+  const sentences = [toleranceWords(budget), freedomWords(budget), ...budgetNotes(budget)];
   return sentences.filter((sentence) => sentence !== undefined);
 }
 

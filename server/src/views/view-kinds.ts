@@ -1,5 +1,9 @@
 /** Every kind of view, by the name that the editor asks for it with. */
 import { chartView } from './chart.ts';
+import { pointView } from './point.ts';
 import type { ViewKind } from './view.ts';
 
-export const VIEW_KINDS: ReadonlyMap<string, ViewKind> = new Map([['chart', chartView]]);
+export const VIEW_KINDS: ReadonlyMap<string, ViewKind> = new Map([
+  ['chart', chartView],
+  ['point', pointView],
+]);

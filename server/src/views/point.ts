@@ -1,0 +1,55 @@
+/** A point beside its file: its section, what is to be seen when all is right, its findings, its uncertainties. */
+import type { Analysis } from '../analysis/analysis.ts';
+import { element, type MarkupElement } from '../base/markup.ts';
+import { upperFirst } from '../base/words.ts';
+import { furtherSentences } from '../evaluate/budget-words.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { ReportBudgets } from '../evaluate/uncertainty.ts';
+import { budgetBars } from '../pictures/budget-bars.ts';
+import { sectionOf } from '../pictures/section.ts';
+import { sectionDrawing } from '../pictures/section-drawing.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { heading, paragraph } from './elements.ts';
+import { expectedState } from './expected-state.ts';
+import { findingList } from './finding-list.ts';
+import { nameOf, pointAt } from './point-subject.ts';
+import type { ViewKind } from './view.ts';
+
+export const pointView: ViewKind = {
+  show({ analysis, offset }) {
+    const point = pointAt(analysis, offset);
+    if (point === undefined)
+      return { title: 'Point', body: [heading(1, 'Point'), paragraph('The file has no point that can be read.')] };
+    const findings = analysis.findings.filter(({ subject }) => subject === point.tag);
+    return {
+      title: `Point: ${point.tag}`,
+      body: [
+        heading(1, nameOf(point)),
+        ...section(point, analysis),
+        heading(2, 'Findings'),
+        findingList(findings, analysis.file, 'Nothing is found.'),
+        heading(2, 'Expected state'),
+        expectedState(point),
+        ...[...point.budgets.values()].flatMap(uncertainty),
+      ],
+    };
+  },
+};
+
+function section(point: PointEvaluation, { parsed }: Analysis): readonly MarkupElement[] {
+  const drawn = sectionOf(point);
+  if (!drawn.ok) return [paragraph(`No section can be drawn: ${drawn.problem}.`)];
+  return [
+    sectionDrawing(drawn.value, `Section of ${point.tag}`, (origin) => ({
+      file: parsed.file,
+      start: parsed.rangeOf(origin).start,
+    })),
+  ];
+}
+
+function uncertainty({ quantity, worst, missing }: ReportBudgets): readonly MarkupElement[] {
+  const title = heading(2, upperFirst(quantityInfo(quantity).title));
+  if (worst === undefined) return [title, paragraph(`No uncertainty can be computed: ${missing ?? 'not known'}.`)];
+  const notes = furtherSentences(worst).map((sentence) => element('li', {}, [sentence]));
+  return [title, budgetBars(worst), element('ul', {}, notes)];
+}
