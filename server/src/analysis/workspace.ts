@@ -139,6 +139,19 @@ export class Workspace {
     return source.analysis;
   }
 
+  /** The analysis of a file as it would be with another text; nothing is kept of it. */
+  analysisIf(file: string, text: string): Analysis | undefined {
+    const before = this.analysis(file);
+    if (before === undefined) return undefined;
+    const parsed = parseSource(file, before.parsed.kind, text, before.parsed);
+    this.#analysesUnderWay++;
+    try {
+      return analyse(parsed, this.#facts(), before);
+    } finally {
+      this.#analysesUnderWay--;
+    }
+  }
+
   /**
    * What the analysis of a file depends on, as one word: its text, the kits, the day, the files of the workspace, what
    * they say to each other, and the texts of those that share a tag with it; of a site the texts of its visits, and of
