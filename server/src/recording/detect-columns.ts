@@ -23,39 +23,64 @@ export interface LogSample {
 
 export function detectColumns(sample: LogSample): DetectedColumns {
   const names = sample.headers.map(columnName);
-  const doubts: string[] = [];
-  const columns: Partial<Record<LogColumnKey, string>> = {};
   const times = timeColumns(names, sample);
+  const columns: Partial<Record<LogColumnKey, string>> = {};
+  const doubts = [...doubtsOfTime(times, sample)];
   const [time] = times;
-  if (time === undefined) doubts.push('No column was found that holds the time.');
-  else {
-    columns.time = time.header;
-    if (times.length > 1) doubts.push(`${listed(times)} may each be the time.`);
-    else if (timeFormatsOf(sample, time.index).length > 1) {
-      doubts.push(`The days and months of “${time.header}” cannot be told apart; write them by ISO 8601.`);
-    }
-  }
+  if (time !== undefined) columns.time = time.header;
+  const others = names.filter((name) => !times.includes(name));
   for (const quantity of LOG_QUANTITIES) {
-    const candidates = names
-      .filter((name) => !times.includes(name) && mayHold(quantity, name))
-      .map((name) => ({ name, units: unitsOf(quantity, name, valuesOf(sample, name.index)) }))
-      .filter(({ units }) => units.length > 0);
+    const candidates = candidatesFor(quantity, others, sample);
     const [first] = candidates;
     if (first === undefined) continue;
-    const [unit] = first.units;
-    const isOwn = first.name.unit !== undefined || unit?.symbol === logQuantity(quantity).usual;
-    columns[quantity] = isOwn ? first.name.header : `${first.name.header} in ${unit?.symbol}`;
-    if (candidates.length > 1)
-      doubts.push(`${listed(candidates.map(({ name }) => name))} may each be the ${words(quantity)}.`);
-    else if (first.units.length > 1) {
-      const units = first.units.map(({ symbol }) => (symbol === '1' ? '1 (a fraction)' : symbol)).join(' or ');
-      doubts.push(`The ${words(quantity)} “${first.name.header}” may be in ${units}.`);
-    }
+    columns[quantity] = writtenAs(quantity, first);
+    doubts.push(...doubtsOf(quantity, candidates));
   }
   if (columns['air-temperature'] === undefined) doubts.push('No column was found that holds the air temperature.');
-  if (LOG_HUMIDITIES.every((name) => columns[name] === undefined))
-    doubts.push('No column was found that holds a humidity.');
+  const isDry = LOG_HUMIDITIES.every((name) => columns[name] === undefined);
+  if (isDry) doubts.push('No column was found that holds a humidity.');
   return { columns, doubts };
+}
+
+function doubtsOfTime(times: readonly ColumnName[], sample: LogSample): readonly string[] {
+  const [time, other] = times;
+  if (time === undefined) return ['No column was found that holds the time.'];
+  if (other !== undefined) return [`${listed(times)} may each be the time.`];
+  if (timeFormatsOf(sample, time.index).length === 1) return [];
+  return [`The days and months of “${time.header}” cannot be told apart; write them by ISO 8601.`];
+}
+
+/** A column that may hold a quantity, and the units in which it may. */
+interface Candidate {
+  readonly name: ColumnName;
+  readonly units: readonly ColumnUnit[];
+}
+
+function candidatesFor(quantity: LogQuantity, names: readonly ColumnName[], sample: LogSample): readonly Candidate[] {
+  return names
+    .filter((name) => mayHold(quantity, name))
+    .map((name) => ({ name, units: unitsOf(quantity, name, valuesOf(sample, name.index)) }))
+    .filter(({ units }) => units.length > 0);
+}
+
+/** A unit that is neither in the column's name nor the usual one is a guess. */
+function isGuessed(quantity: LogQuantity, { name, units: [unit] }: Candidate): boolean {
+  return name.unit === undefined && unit?.symbol !== logQuantity(quantity).usual;
+}
+
+function writtenAs(quantity: LogQuantity, candidate: Candidate): string {
+  const { name, units } = candidate;
+  return isGuessed(quantity, candidate) ? `${name.header} in ${units[0]?.symbol}` : name.header;
+}
+
+function doubtsOf(quantity: LogQuantity, candidates: readonly Candidate[]): readonly string[] {
+  const [first, other] = candidates;
+  if (first === undefined) return [];
+  if (other !== undefined) return [`${listed(candidates.map(({ name }) => name))} may each be the ${words(quantity)}.`];
+  const units = first.units.map(({ symbol }) => (symbol === '1' ? '1 (a fraction)' : symbol)).join(' or ');
+  const column = `The ${words(quantity)} “${first.name.header}”`;
+  if (first.units.length > 1) return [`${column} may be in ${units}.`];
+  return isGuessed(quantity, first) ? [`${column} names no unit and seems to be in ${units}.`] : [];
 }
 
 /** The formats that the times of a column may have. */
@@ -77,7 +102,7 @@ function timeColumns(names: readonly ColumnName[], sample: LogSample): readonly 
 
 function isCount({ name, index }: ColumnName, sample: LogSample): boolean {
   const values = valuesOf(sample, index);
-  return NAMES_OF_TIME.test(name) && values.every((value, row) => value >= (values[row - 1] ?? value));
+  return NAMES_OF_TIME.test(name) && values.every((value, row) => row === 0 || value > (values[row - 1] ?? value));
 }
 
 function mayHold(quantity: LogQuantity, { name, unit }: ColumnName): boolean {

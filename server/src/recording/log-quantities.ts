@@ -10,7 +10,7 @@ interface LogQuantityInfo {
   readonly usual: string;
   /** The names that loggers give such a column, in small letters without anything between them. */
   readonly names: RegExp;
-  /** Canonical values that hot and wet air has: outside them the unit is another, or the column is. */
+  /** Canonical values that it usually has: with others, a column without a unit in its name may be in another one. */
   readonly plausible: readonly [low: number, high: number];
 }
 
@@ -73,7 +73,7 @@ const TABLE = {
     dimension: 'pressure',
     usual: 'kPa',
     names: /^(p|pabs|pair|pressure|(air|absolute|barometric)pressure|baro(meter)?|luftdruck)$/,
-    plausible: [2e4, 1e7],
+    plausible: [3e4, 3e5],
   },
   speed: {
     dimension: 'speed',
@@ -139,8 +139,9 @@ export function columnUnit(dimension: Dimension, spelling: string): ColumnUnit |
   return unitOf(dimension, spelling) ?? unitOf(dimension, OTHER_SPELLINGS[spelling.toLowerCase()] ?? '');
 }
 
-/** Every unit that a column of a quantity may have. */
+/** Every unit that a column of a quantity may have, each once. */
 export function columnUnits(name: LogQuantity): readonly ColumnUnit[] {
   const { dimension } = TABLE[name];
-  return dimension === 'relative-humidity' ? [...DIMENSIONS[dimension].units, FRACTION] : DIMENSIONS[dimension].units;
+  const units = DIMENSIONS[dimension].units.filter(({ symbol }) => symbol !== 'mbar'); // the same as hPa
+  return dimension === 'relative-humidity' ? [...units, FRACTION] : units;
 }
