@@ -1,9 +1,14 @@
-/** One line above every point with its state, and above every space with its air; each opens what it speaks of. */
+/**
+ * One line above every point with its state, above every space with its air, and above every plan of checks with the
+ * next one; each opens what it speaks of.
+ */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
 import { remembered } from '../base/remembered.ts';
 import type { TextRange } from '../base/text-range.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { firstProposed } from '../evaluate/history.ts';
+import { driftWords } from '../evaluate/history-words.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -12,7 +17,9 @@ import { SEVERITIES } from '../rules/rule.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { extremesOf, shownRange } from './envelope-ranges.ts';
 
-export type LensKind = 'points' | 'spaces';
+export const LENS_KINDS = ['points', 'spaces', 'checks'] as const;
+
+export type LensKind = (typeof LENS_KINDS)[number];
 
 export interface CodeLens {
   readonly kind: LensKind;
@@ -42,7 +49,17 @@ export function codeLenses(analysis: Analysis, kinds: ReadonlySet<LensKind>): re
     const drafts = [...stateOfPoint(point), findingsLens(findings.get(point.tag) ?? [], keyOrigin)];
     return drafts.map((draft) => lens('points', keyOrigin, draft));
   });
-  return [...(kinds.has('spaces') ? ofSpaces : []), ...(kinds.has('points') ? ofPoints : [])];
+  const ofChecks = [...points.values()].flatMap((point) => {
+    const { checks } = point.point;
+    const title = nextCheck(point);
+    if (checks === undefined || title === undefined) return [];
+    return [lens('checks', checks.keyOrigin ?? checks.origin, { title, opens: checks.origin })];
+  });
+  return [
+    ...(kinds.has('spaces') ? ofSpaces : []),
+    ...(kinds.has('points') ? ofPoints : []),
+    ...(kinds.has('checks') ? ofChecks : []),
+  ];
 }
 
 interface LensDraft {
@@ -98,6 +115,17 @@ function worstUncertainty({ reports, facts }: PointEvaluation): LensDraft | unde
 function uncertaintyWords(quantity: ReportEvaluation['quantity'], fact: KnownFact, tolerance: number): string {
   const { title, difference } = quantityInfo(quantity);
   return `Uncertainty of the ${title} ${showFact(fact)} of ${showQuantity(tolerance, difference)}`;
+}
+
+/** `Next check due on 2027-09-02; the readings ask for 2027-01-14 (variables data, drift 0.6 ± 0.3 %RH in a year)` */
+function nextCheck({ checkPlan, histories }: PointEvaluation): string | undefined {
+  const due = checkPlan.due?.due;
+  const first = firstProposed(histories);
+  if (due === undefined || first === undefined) return due === undefined ? undefined : `Next check due on ${due}`;
+  const { history, proposed } = first;
+  const drift = driftWords(history);
+  const how = [proposed.method, ...(drift === undefined ? [] : [`drift ${drift}`])].join(', ');
+  return `Next check due on ${due}; the readings ask for ${proposed.date} (${how})`;
 }
 
 const findingsBySubject = remembered(({ findings }: Analysis): ReadonlyMap<string, readonly Finding[]> => {

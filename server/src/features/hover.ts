@@ -2,12 +2,14 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { overlaps, type TextRange } from '../base/text-range.ts';
 import { type Fact, isKnown } from '../evaluate/fact.ts';
+import type { History } from '../evaluate/history.ts';
 import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
 import { formatNumber } from '../quantity/format-quantity.ts';
 import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { readRange } from '../quantity/read-quantity.ts';
 import { type Location, locate } from '../syntax/locate.ts';
 import { budgetTable } from './budget-table.ts';
+import { historySection } from './history-table.ts';
 import { modelSummary } from './hover-models.ts';
 import { factDerivation, factLine, inlineCode } from './markdown.ts';
 import { kindBeside, schemaAt } from './schema-path.ts';
@@ -21,10 +23,18 @@ export interface Hover {
 /** More facts than this are told by their lines alone. */
 const MOST_DERIVATIONS = 3;
 
-export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
+/** A Markdown image of a history. @param planned the day of the next check by the plan */
+export type HistoryPicture = (history: History, planned: string | undefined) => string;
+
+/** @param pictureOf where the editor shows images in hovers; the text says the same */
+export function hoverAt(analysis: Analysis, offset: number, pictureOf?: HistoryPicture): Hover | undefined {
   const location = locate(analysis.parsed.tree, offset);
   if (location === undefined) return undefined;
-  const sections = [...describe(analysis, location), ...factSections(analysis, location)].filter((text) => text !== '');
+  const sections = [
+    ...describe(analysis, location),
+    ...historiesAt(analysis, location, pictureOf),
+    ...factSections(analysis, location),
+  ].filter((text) => text !== '');
   if (sections.length === 0) return undefined;
   const range = { start: location.partOffset + location.range.start, end: location.partOffset + location.range.end };
   return { range, markdown: sections.join('\n\n') };
@@ -89,6 +99,20 @@ function budgetAt({ content }: Analysis, { path }: Location): string {
   if (content.kind !== 'site' || map !== 'points' || section !== 'reports' || !isQuantityName(quantity)) return '';
   const budget = content.site.points.get(tag)?.budgets.get(quantity)?.worst;
   return budget === undefined ? '' : budgetTable(budget);
+}
+
+/** Of a plan of checks what the visits found of every quantity. */
+function historiesAt(
+  { content }: Analysis,
+  { path }: Location,
+  pictureOf: HistoryPicture = () => '',
+): readonly string[] {
+  const [map, tag = '', section] = path;
+  if (content.kind !== 'site' || map !== 'points' || section !== 'checks') return [];
+  const point = content.site.points.get(tag);
+  const planned = point?.checkPlan.due?.due;
+  const histories = [...(point?.histories.values() ?? [])];
+  return histories.map((history) => historySection(history, pictureOf(history, planned)));
 }
 
 /** The facts that a person looks for at a place: those that findings here speak of, then those that it goes into. */

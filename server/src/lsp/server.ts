@@ -9,7 +9,10 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { explain, explainedNames } from '../features/explain.ts';
-import { hoverAt } from '../features/hover.ts';
+import { type HistoryPicture, hoverAt } from '../features/hover.ts';
+import { SIZE as PLOT_SIZE } from '../pictures/history-plane.ts';
+import { historyPlot } from '../pictures/history-plot.ts';
+import { pictureUri } from '../pictures/picture-file.ts';
 import { serveActions } from './action-requests.ts';
 import { type Client, capabilitiesFor, clientOf, SHOW_PLACE } from './client.ts';
 import { serveCompletion } from './completion-requests.ts';
@@ -89,12 +92,21 @@ function serve(connection: Connection, client: Client, library: Library): void {
   documents.listen(connection);
 }
 
+/** Not every editor shows images in hovers; that of our own extension does. The text beside it says the same. */
+const historyPicture: HistoryPicture = (history, planned) =>
+  `![](${pictureUri(historyPlot(history, planned), PLOT_SIZE)})`;
+
 /** Hovers, the pages of rules, and places to show. */
-function serveTexts({ connection, analysisOf }: Served): void {
+function serveTexts({ connection, client, analysisOf }: Served): void {
   connection.onHover(async ({ textDocument, position }) => {
     const analysis = await analysisOf(textDocument.uri);
-    const hover = analysis === undefined ? undefined : hoverAt(analysis, analysis.parsed.lines.offsetAt(position));
-    if (analysis === undefined || hover === undefined) return null;
+    if (analysis === undefined) return null;
+    const hover = hoverAt(
+      analysis,
+      analysis.parsed.lines.offsetAt(position),
+      client.isOurs ? historyPicture : undefined,
+    );
+    if (hover === undefined) return null;
     return { contents: { kind: 'markdown', value: hover.markdown }, range: rangeIn(analysis.parsed, hover.range) };
   });
   connection.onRequest('dewright/explain', ({ name }: { readonly name: string }) => {

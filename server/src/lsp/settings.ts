@@ -1,6 +1,6 @@
 /** The settings of the editor, asked for once per file until they change. */
 import { DidChangeConfigurationNotification } from 'vscode-languageserver';
-import type { LensKind } from '../features/code-lenses.ts';
+import { LENS_KINDS, type LensKind } from '../features/code-lenses.ts';
 import { HINT_KINDS, type HintKind } from '../features/inlay-hints.ts';
 import type { Served } from './served.ts';
 
@@ -15,8 +15,6 @@ export interface SettingsReader {
   /** Asks the editor to tell of changes; once the connection stands. */
   watch(): Promise<void>;
 }
-
-const LENS_KINDS: readonly LensKind[] = ['points', 'spaces'];
 
 /** @param changed is called whenever they may have changed */
 export function readSettings({ connection, client }: Served, changed: () => void): SettingsReader {

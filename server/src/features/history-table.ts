@@ -1,0 +1,42 @@
+/** How a point has held against its references, as Markdown: what was read on the visits, and what follows from it. */
+import type { History } from '../evaluate/history.ts';
+import { historySentences, readingWords } from '../evaluate/history-words.ts';
+import type { ReadingError } from '../evaluate/reading-error.ts';
+import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import { escapeMarkdown } from './markdown.ts';
+
+/** More readings than this are told by their number. */
+const MOST_ROWS = 8;
+
+/** @param picture a Markdown image of the history, where the reader's editor shows one */
+export function historySection(history: History, picture = ''): string {
+  const { quantity, errors } = history;
+  const earlier = errors.length - MOST_ROWS;
+  const lines = [...(earlier > 0 ? [`${earlier} earlier readings are not listed`] : []), ...historySentences(history)];
+  return [
+    `**${quantityInfo(quantity).title}** against its references`,
+    picture,
+    [HEADING, ...errors.slice(-MOST_ROWS).map(row)].join('\n'),
+    lines.map((line) => `- ${escapeMarkdown(line)}.`).join('\n'),
+  ]
+    .filter((section) => section !== '')
+    .join('\n\n');
+}
+
+const HEADING = '| visit | shown | reference | error | En |\n| --- | ---: | ---: | ---: | ---: |';
+
+function row(of: ReadingError): string {
+  const { reading, error, enNumber } = of;
+  const { shown, reference, referenceUncertainty } = reading;
+  const { dimension, difference } = quantityInfo(reading.quantity);
+  const uncertain = referenceUncertainty === undefined ? '' : ` ± ${showQuantity(referenceUncertainty, difference)}`;
+  const cells = [
+    readingWords(of),
+    showQuantity(shown, dimension),
+    `${showQuantity(reference, dimension)}${uncertain}`,
+    showQuantity(error, difference),
+    enNumber === undefined ? '' : formatNumber(enNumber, 2),
+  ];
+  return `| ${cells.map(escapeMarkdown).join(' | ')} |`;
+}
