@@ -1,6 +1,7 @@
-/** Bundles the programs that are shipped, one file each, and writes the licences of the libraries inside them. */
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+/** Bundles the programs that are shipped, one file each, and says which libraries are inside them. */
+import { writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+import { billOfMaterials, bundledPackages, licenceTexts } from './server/tools/bundled-packages.mjs';
 
 const common = {
   outdir: '.',
@@ -43,19 +44,6 @@ const viewPage = {
 };
 
 const built = await Promise.all([onNode, onNodeOrInBrowser, hosted, viewPage].map((options) => build(options)));
-const inputs = built.flatMap(({ metafile }) => Object.keys(metafile.inputs));
-writeFileSync('client/dist/third-party-licences.txt', licencesOf(inputs));
-
-/** @param {string[]} files */
-function licencesOf(files) {
-  const packages = new Set(files.flatMap((file) => file.match(/^.*node_modules\/(?:@[^/]+\/)?[^/]+/) ?? []));
-  return [...packages].sort().map(licenceOf).join('\n');
-}
-
-/** @param {string} folder */
-function licenceOf(folder) {
-  const { name, version } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'));
-  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-  if (file === undefined) throw new Error(`${name} is bundled, but its package has no licence file.`);
-  return `${name} ${version}\n\n${readFileSync(`${folder}/${file}`, 'utf8').trim()}\n`;
-}
+const packages = bundledPackages(built.flatMap(({ metafile }) => Object.keys(metafile.inputs)));
+writeFileSync('client/dist/third-party-licences.txt', licenceTexts(packages));
+writeFileSync('client/dist/sbom.cdx.json', billOfMaterials(packages));
