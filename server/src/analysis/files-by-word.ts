@@ -8,10 +8,9 @@ export class FilesByWord {
     return [...(this.#files.get(word) ?? [])].sort();
   }
 
-  /** As `of`, where more than one file says it; else none. */
-  ofShared(word: string): readonly string[] {
-    const files = this.#files.get(word);
-    return files === undefined || files.size < 2 ? [] : [...files];
+  /** True where more than one file says it. */
+  isShared(word: string): boolean {
+    return (this.#files.get(word)?.size ?? 0) > 1;
   }
 
   /** All words, sorted. */

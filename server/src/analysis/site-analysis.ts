@@ -24,6 +24,8 @@ export interface Surroundings {
   readonly today: string;
   parsed(file: string): ParsedFile | undefined;
   readonly kitFiles: readonly string[];
+  /** The tags of a site that another gives too. */
+  sharedTagsOf(site: string): readonly string[];
   placesOfTag(tag: string): readonly TagPlace[];
   /** The visits to a site, by the URI of its file. */
   visitsTo(site: string): readonly VisitOfSite[];
@@ -100,6 +102,7 @@ export function findInSite(
     spaces: [...site.spaces.values()],
     points: [...site.points.values()],
     ruleNames: RULE_NAMES,
+    sharedTags: surroundings.sharedTagsOf(site.file),
     placesOfTag: surroundings.placesOfTag,
     otherKits: () => otherKitsOf(site, surroundings),
   };

@@ -3,7 +3,10 @@
  * sites. It follows them by difference, so that only a changed file is looked at again, and holds words alone, so that
  * it keeps no parsed file in memory.
  */
+import { remembered } from '../base/remembered.ts';
 import { type SiteModel, siteModelOf, visitModelOf } from '../model/file-models.ts';
+import type { Point } from '../model/model-types.generated.ts';
+import type { Entry } from '../model/read-file.ts';
 import { resolveFile } from './file-location.ts';
 import { FilesByWord } from './files-by-word.ts';
 import type { ParsedFile } from './parsed-file.ts';
@@ -29,6 +32,7 @@ export class WorkspaceIndex {
   readonly #byTag = new FilesByWord();
   readonly #bySiteId = new FilesByWord();
   readonly #byVisited = new FilesByWord();
+  readonly #sharedTags = new Map<string, readonly string[]>();
   readonly #stale = new Set<string>();
   #revision = 0;
 
@@ -59,10 +63,19 @@ export class WorkspaceIndex {
     return this.#byTag.of(tag);
   }
 
+  /** The tags of a site that another gives too. They are looked for again only where words have changed. */
+  sharedTagsOf(file: string): readonly string[] {
+    this.#follow();
+    const known = this.#sharedTags.get(file);
+    if (known !== undefined) return known;
+    const shared = (this.wordsOf(file)?.tags ?? []).filter((tag) => this.#byTag.isShared(tag));
+    this.#sharedTags.set(file, shared);
+    return shared;
+  }
+
   /** The other sites that give a tag of this one. */
   filesSharingTags(file: string): readonly string[] {
-    const tags = this.wordsOf(file)?.tags ?? [];
-    const sharing = new Set(tags.flatMap((tag) => this.#byTag.ofShared(tag)));
+    const sharing = new Set(this.sharedTagsOf(file).flatMap((tag) => this.#byTag.of(tag)));
     sharing.delete(file);
     return [...sharing].sort();
   }
@@ -108,6 +121,7 @@ export class WorkspaceIndex {
     else this.#words.set(file, now);
     if (JSON.stringify(before) === JSON.stringify(now)) return;
     this.#revision++;
+    this.#sharedTags.clear();
     this.#byTag.change(file, before?.tags ?? [], now?.tags ?? []);
     this.#bySiteId.change(file, listed(before?.siteId), listed(now?.siteId));
     this.#byVisited.change(file, listed(before?.visited), listed(now?.visited));
@@ -138,19 +152,20 @@ function wordsIn(parsed: ParsedFile | undefined): FileWords | undefined {
 }
 
 function modelsUsedBy({ header, points }: SiteModel): ReadonlySet<string> {
-  const used = new Set<string>();
-  const add = (id: string | undefined): void => {
-    if (id !== undefined) used.add(id);
-  };
-  add(header?.value.defaults?.value.receiver?.value);
-  for (const { located } of points.values()) {
-    const point = located?.value;
-    add(point?.humidityProbe?.value.model?.value);
-    add(point?.airTemperatureProbe?.value.model?.value);
-    add(point?.transmitter?.value.model?.value);
-    for (const { value } of point?.signals?.value.values() ?? []) {
-      if (value.kind !== 'register') add(value.receiver?.value);
-    }
-  }
+  const receiver = header?.value.defaults?.value.receiver?.value;
+  const used = new Set<string>(receiver === undefined ? [] : [receiver]);
+  for (const point of points.values()) for (const model of modelsOfPoint(point)) used.add(model);
   return used;
 }
+
+const modelsOfPoint = remembered(({ located }: Entry<Point>): readonly string[] => {
+  const point = located?.value;
+  const signals = [...(point?.signals?.value.values() ?? [])];
+  const named = [
+    point?.humidityProbe?.value.model,
+    point?.airTemperatureProbe?.value.model,
+    point?.transmitter?.value.model,
+    ...signals.map(({ value }) => (value.kind === 'register' ? undefined : value.receiver)),
+  ];
+  return named.flatMap((model) => model?.value ?? []);
+});

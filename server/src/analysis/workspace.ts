@@ -185,6 +185,7 @@ export class Workspace {
       today: this.#today(),
       parsed: (file) => this.parsed(file),
       kitFiles: this.files('kit'),
+      sharedTagsOf: (site) => this.#index.sharedTagsOf(site),
       placesOfTag: (tag) => this.#placesOfTag(tag),
       usedModels: (kit) => this.#usedModels(kit),
       visitsTo: (site) => this.#index.visitsTo(site).flatMap((file) => this.#visit(file)),

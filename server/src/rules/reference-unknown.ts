@@ -7,7 +7,7 @@ import {
   MODEL_KINDS,
   type ModelKind,
   type Reference,
-  referencesOf,
+  unknownReferences,
 } from './support/references.ts';
 import { unknownInVisit } from './support/visit-references.ts';
 
@@ -26,7 +26,7 @@ export const rule: Rule = {
   check: {
     site: (view) => [
       ...view.kits.flatMap((kit) => kitNotThere(kit)),
-      ...referencesOf(view).flatMap((reference) => notThere(reference, view)),
+      ...unknownReferences(view).map((reference) => notThere(reference, view)),
       ...rulesNotThere(view),
     ],
     visit: unknownInVisit,
@@ -50,19 +50,16 @@ const KIND_WORDS: Readonly<Record<ModelKind, string>> = {
   receivers: 'a receiver',
 };
 
-function notThere(reference: Reference, view: SiteView): readonly FindingDraft[] {
+function notThere(reference: Reference, view: SiteView): FindingDraft {
   const { to, named, subject } = reference;
-  const known = knownNames(view)[to];
-  if (known === undefined || known.has(named.value)) return [];
+  const known = [...(knownNames(view)[to] ?? [])];
   const near = nearestWord(named.value, known)?.word;
-  return [
-    {
-      message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, [...known], view) : nearestIs(near)}`,
-      origin: named.origin,
-      ...(subject === undefined ? {} : { subject }),
-      fixes: [...changeTo(near, named), ...definitions(reference, view)],
-    },
-  ];
+  return {
+    message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
+    origin: named.origin,
+    ...(subject === undefined ? {} : { subject }),
+    fixes: [...changeTo(near, named), ...definitions(reference, view)],
+  };
 }
 
 function nearestIs(near: string): string {

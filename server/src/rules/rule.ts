@@ -90,6 +90,8 @@ export interface SiteView {
   readonly points: readonly PointEvaluation[];
   /** The names of all rules. */
   readonly ruleNames: readonly string[];
+  /** The tags of points that another site of the workspace gives too. */
+  readonly sharedTags: readonly string[];
   /** Every place of a tag in the workspace, this site's own included. */
   placesOfTag(tag: string): readonly TagPlace[];
   /** The kits of the workspace that this site does not name. */

@@ -12,13 +12,14 @@ export const rule: Rule = {
   facts: [],
   fixes: [],
   check: {
-    site: ({ file, model, placesOfTag }) =>
-      [...model.points].flatMap(([tag, { keyOrigin }]) => {
+    site: ({ file, model, sharedTags, placesOfTag }) =>
+      sharedTags.flatMap((tag) => {
+        const point = model.points.get(tag);
         const elsewhere = placesOfTag(tag).filter((place) => place.file !== file);
-        if (elsewhere.length === 0) return [];
+        if (point === undefined || elsewhere.length === 0) return [];
         return {
           message: `The tag ${tag} is given to a point of another site too. A tag stands for one point; give one of the two another.`,
-          origin: keyOrigin,
+          origin: point.keyOrigin,
           subject: tag,
           related: elsewhere.map((place) => ({ ...place, message: `${tag} is given here too.` })),
         };
