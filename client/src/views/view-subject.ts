@@ -1,10 +1,18 @@
 /** What a view is about: a file and the cursor in it. */
-import { type Position, Selection, type TextEditor, TextEditorRevealType, Uri, window, workspace } from 'vscode';
+import { Position, Selection, type TextEditor, TextEditorRevealType, Uri, window, workspace } from 'vscode';
 import type { ViewKind } from './view-kinds.ts';
 
 export interface ViewSubject {
   readonly uri: Uri;
   readonly position: Position;
+}
+
+/** What a view of the whole workspace is about. */
+const EVERYTHING: ViewSubject = { uri: Uri.parse('dewright:/'), position: new Position(0, 0) };
+
+/** What a view is about that is opened now. */
+export function subjectAtFirst(kind: ViewKind): ViewSubject | undefined {
+  return kind.languages.length === 0 ? EVERYTHING : subjectOf(window.activeTextEditor, kind);
 }
 
 /** The active editor's, where it shows a file that the view is about. */

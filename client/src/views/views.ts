@@ -18,7 +18,7 @@ import type { PageState } from './messages.ts';
 import { type ViewKind, viewKinds } from './view-kinds.ts';
 import { PAGE_SCRIPTS } from './view-page.ts';
 import { fillPanel, type ViewPanel } from './view-panel.ts';
-import { subjectOf, type ViewSubject } from './view-subject.ts';
+import { subjectAtFirst, subjectOf, type ViewSubject } from './view-subject.ts';
 
 export function offerViews(client: BaseLanguageClient, extension: Uri): Disposable[] {
   return viewKinds().flatMap((kind) => offerView(kind, client, extension));
@@ -39,7 +39,7 @@ function offerView(kind: ViewKind, client: BaseLanguageClient, extension: Uri): 
     });
   };
   const show = (): void => {
-    const subject = subjectOf(window.activeTextEditor, kind);
+    const subject = subjectAtFirst(kind);
     if (open === undefined) {
       const place = { viewColumn: ViewColumn.Beside, preserveFocus: true };
       fill(window.createWebviewPanel(type, kind.title, place, options), subject);
@@ -52,7 +52,7 @@ function offerView(kind: ViewKind, client: BaseLanguageClient, extension: Uri): 
     panel.webview.options = options;
     const uri = state?.uri === undefined ? undefined : Uri.parse(state.uri);
     const atStart = uri === undefined ? undefined : { uri, position: new Position(0, 0) };
-    fill(panel, subjectOf(window.activeTextEditor, kind) ?? atStart);
+    fill(panel, subjectAtFirst(kind) ?? atStart);
   };
   const follow = (editor: TextEditor | undefined): void => {
     const subject = subjectOf(editor, kind);

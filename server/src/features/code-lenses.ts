@@ -16,6 +16,7 @@ import { quantityInfo } from '../quantity/quantity-names.ts';
 import { SEVERITIES } from '../rules/rule.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { extremesOf, shownRange } from './envelope-ranges.ts';
+import { countsInWords, findingsBySubject } from './finding-counts.ts';
 
 export const LENS_KINDS = ['points', 'spaces', 'checks'] as const;
 
@@ -128,26 +129,11 @@ function nextCheck({ checkPlan, histories }: PointEvaluation): string | undefine
   return `Next check due on ${due}; the readings ask for ${proposed.date} (${how})`;
 }
 
-const findingsBySubject = remembered(({ findings }: Analysis): ReadonlyMap<string, readonly Finding[]> => {
-  const bySubject = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const known = bySubject.get(finding.subject);
-    if (known === undefined) bySubject.set(finding.subject, [finding]);
-    else known.push(finding);
-  }
-  return bySubject;
-});
-
 /** How many findings of each severity; it opens the first of the gravest. */
 function findingsLens(findings: readonly Finding[], point: Origin): LensDraft {
-  const counts = SEVERITIES.flatMap((severity) => {
-    const count = findings.filter((finding) => finding.severity === severity).length;
-    const isPlural = count > 1 && severity !== 'information';
-    return count === 0 ? [] : [`${count} ${severity}${isPlural ? 's' : ''}`];
-  });
   const gravest = SEVERITIES.map((severity) => findings.find((finding) => finding.severity === severity));
   const first = gravest.find((finding) => finding !== undefined);
   return first === undefined
     ? { title: 'No findings', opens: point }
-    : { title: counts.join(', '), opens: first.range };
+    : { title: countsInWords(findings), opens: first.range };
 }

@@ -88,7 +88,7 @@ function serve(connection: Connection, client: Client, library: Library): void {
   serveNavigation(served);
   serveStructure(served);
   serveTexts(served);
-  serveViews(served);
+  serveViews(served, (uri) => documents.get(uri) !== undefined);
   documents.listen(connection);
 }
 

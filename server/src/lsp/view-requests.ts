@@ -2,8 +2,11 @@
 import type { Position } from 'vscode-languageserver';
 import { writeMarkup } from '../base/markup.ts';
 import type { XY } from '../pictures/svg.ts';
-import type { ViewKind, ViewRequest } from '../views/view.ts';
+import { overviewView } from '../views/overview.ts';
+import type { View, ViewKind, ViewRequest } from '../views/view.ts';
 import { VIEW_KINDS } from '../views/view-kinds.ts';
+import { overviewOf } from './overview-requests.ts';
+import { workspaceEditOf } from './protocol.ts';
 import type { Served } from './served.ts';
 
 interface ViewParams {
@@ -18,7 +21,9 @@ interface Asked {
   readonly request: ViewRequest;
 }
 
-export function serveViews({ connection, workspace, analysisOf }: Served): void {
+export function serveViews(served: Served, isOpen: (uri: string) => boolean): void {
+  const { connection, workspace, analysisOf, find } = served;
+  const rowsOfAll = overviewOf(served, isOpen);
   const asked = async ({ kind: name, uri, position, inputs }: ViewParams): Promise<Asked | undefined> => {
     const kind = VIEW_KINDS.get(name);
     const analysis = await analysisOf(uri);
@@ -27,14 +32,27 @@ export function serveViews({ connection, workspace, analysisOf }: Served): void 
     return { kind, request: { analysis, offset, inputs: new Map(Object.entries(inputs)), workspace } };
   };
   connection.onRequest('dewright/view', async (params: ViewParams) => {
+    if (params.kind === OVERVIEW) return written(overviewView(await rowsOfAll()));
     const { kind, request } = (await asked(params)) ?? {};
-    if (kind === undefined || request === undefined) return null;
-    const { title, body } = kind.show(request);
-    return { title, body: body.map(writeMarkup).join('') };
+    return kind === undefined || request === undefined ? null : written(kind.show(request));
   });
   connection.onRequest('dewright/viewReading', async (params: ViewParams & { readonly spot: XY }) => {
     const { kind, request } = (await asked(params)) ?? {};
     if (kind === undefined || request === undefined) return null;
     return { text: kind.readAt?.(request, params.spot) ?? '' };
   });
+  connection.onRequest('dewright/viewWrite', async (params: ViewParams) => {
+    const { kind, request } = (await asked(params)) ?? {};
+    const edits = request === undefined ? undefined : kind?.edits?.(request);
+    if (edits === undefined || edits.length === 0) return { applied: false };
+    const { applied } = await connection.workspace.applyEdit(workspaceEditOf(edits, find));
+    return { applied };
+  });
+}
+
+/** The one view that is about no single file. */
+const OVERVIEW = 'overview';
+
+function written({ title, body }: View) {
+  return { title, body: body.map(writeMarkup).join('') };
 }
