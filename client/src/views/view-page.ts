@@ -37,7 +37,7 @@ function toolbar(): readonly MarkupElement[] {
   return [
     button('zoom-in', '+', l10n.t('Zoom In')),
     button('zoom-out', '−', l10n.t('Zoom Out')),
-    button('zoom-reset', '1:1', l10n.t('Show the Whole Picture')),
+    button('zoom-reset', '⤢', l10n.t('Show the Whole Picture')),
     button('copy', 'SVG', l10n.t('Copy Picture as SVG')),
   ];
 }

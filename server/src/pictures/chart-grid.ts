@@ -77,10 +77,10 @@ function isNear([x, y]: XY, [otherX, otherY]: XY): boolean {
   return Math.abs(x - otherX) < ROOM_ACROSS && Math.abs(y - otherY) < ROOM_DOWN;
 }
 
-/** Where a rising line leaves the frame, at its top or at its right. */
+/** Where a rising line leaves the frame, at its top or at its right; undefined where it passes below. */
 function endInFrame(points: readonly XY[]): XY | undefined {
   const above = points.findIndex(([, y]) => y < FRAME.top);
-  if (above === -1) return points.at(-1);
+  if (above === -1) return points.findLast(([, y]) => y <= FRAME.bottom);
   const [from, to] = [points[above - 1], points[above]];
   if (from === undefined || to === undefined) return undefined;
   const share = (FRAME.top - from[1]) / (to[1] - from[1]);
@@ -88,9 +88,9 @@ function endInFrame(points: readonly XY[]): XY | undefined {
 }
 
 function temperatureTicks({ temperature: { low, high } }: ChartPlane): readonly number[] {
-  return ticksBetween(low, high, 'temperature', 9);
+  return ticksBetween(low, high, 'temperature', 8);
 }
 
 function contentTicks({ humidity: { low, high }, axis }: ChartPlane): readonly number[] {
-  return ticksBetween(low, high, quantityInfo(axis).dimension, 7);
+  return ticksBetween(low, high, quantityInfo(axis).dimension, 8);
 }

@@ -42,16 +42,16 @@ export type ChartLayer = (plane: ChartPlane, subject: ChartSubject) => readonly 
 /** Half the size of what stands in front of a row of the legend. */
 export const SWATCH = { across: 12, down: 5 } as const;
 
-/** Beside a mark that reaches from one spot to another on its right: right of it, left of it, above, below. */
+/** Beside a mark that reaches from one spot to another on its right: right of it, below, above, left of it. */
 export function spotsAround(from: XY, to: XY = from): readonly LabelSpot[] {
   const [left, y] = from;
   const [right] = to;
   const middle = (left + right) / 2;
   return [
     { at: [right + 8, y + 4], anchor: 'start' },
-    { at: [left - 8, y + 4], anchor: 'end' },
-    { at: [middle, y - 9], anchor: 'middle' },
     { at: [middle, y + 18], anchor: 'middle' },
+    { at: [middle, y - 9], anchor: 'middle' },
+    { at: [left - 8, y + 4], anchor: 'end' },
   ];
 }
 

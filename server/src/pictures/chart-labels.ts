@@ -12,7 +12,7 @@ interface Box {
 }
 
 /** Of the drawings' font, on average and for safety. Pixels. */
-export const CHARACTER_WIDTH = 6.6;
+export const CHARACTER_WIDTH = 7;
 const [ABOVE_LINE, BELOW_LINE] = [11, 4];
 
 /** @param items what matters most first */

@@ -25,8 +25,8 @@ export const phaseItems: ChartLayer = (plane, { phases, here, placeOf }) =>
   });
 
 export function spotsOfOutline(plane: ChartPlane, envelope: PhaseEnvelope): readonly XY[] {
-  return outlineOf(envelope, plane.pressure).flatMap(({ airCelsius, vapourPressure }) => {
-    const spot = spotOfAir(plane, airCelsius, vapourPressure);
+  return outlineOf(envelope, plane.pressure).flatMap((air) => {
+    const spot = spotOfAir(plane, air);
     return spot === undefined ? [] : [spot];
   });
 }

@@ -5,6 +5,7 @@
 import { valueIfOk } from '../base/outcome.ts';
 import type { PhaseEnvelope } from '../evaluate/envelope.ts';
 import { dewPointOfVapour } from '../physics/dew-point.ts';
+import type { AirState } from '../physics/moist-air.ts';
 import { mixingRatio } from '../physics/quantities.ts';
 import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
 import { outlineOf } from './chart-outline.ts';
@@ -22,7 +23,7 @@ export interface ChartPlane {
 }
 
 /** Pixels of the picture around the plane and in it. */
-export const FRAME = { left: 86, top: 64, right: 722, bottom: 504 } as const;
+export const FRAME = { left: 80, top: 60, right: 562, bottom: 420 } as const;
 
 /** Beyond this content air is more steam than air, and everything drier would lie on the lower edge. kg/kg */
 const MOST_MIXING_RATIO = 2;
@@ -30,15 +31,15 @@ const MOST_MIXING_RATIO = 2;
 const MOST_DEPRESSION = 40;
 const ROOM = 0.06;
 
-/** Takes in every envelope, and the temperatures in °C named besides. */
+/** Takes in every envelope at a pressure in Pa, and the air named besides. */
 export function planeOf(
   axis: HumidityAxis,
   pressure: number,
   envelopes: readonly PhaseEnvelope[],
-  celsius: readonly number[],
+  besides: readonly AirState[],
 ): ChartPlane {
-  const states = envelopes.flatMap((envelope) => outlineOf(envelope, pressure));
-  const temperatures = [...states.map(({ airCelsius }) => airCelsius), ...celsius];
+  const states = [...envelopes.flatMap((envelope) => outlineOf(envelope, pressure)), ...besides];
+  const temperatures = states.map(({ airCelsius }) => airCelsius);
   const coldest = Math.min(...temperatures);
   const contents = states.flatMap(({ vapourPressure }) => contentOf(axis, vapourPressure, pressure) ?? []);
   const wettest = Math.max(...contents);
@@ -59,20 +60,19 @@ function widened(low: number, high: number, least: number): readonly [number, nu
   return [low - room, high + room];
 }
 
-/** Where air is drawn, or undefined where it is too wet or too dry for the axis. */
-export function spotOfAir(
-  { axis, pressure, temperature, humidity }: ChartPlane,
-  celsius: number,
-  vapourPressure: number,
-) {
-  const content = contentOf(axis, vapourPressure, pressure);
-  if (content === undefined) return undefined;
-  return [placeOn(temperature, celsius), placeOn(humidity, content)] as const satisfies XY;
+/** Where air is drawn, or undefined where it is too dry for the axis. */
+export function spotOfAir({ axis, pressure, temperature, humidity }: ChartPlane, air: AirState): XY | undefined {
+  const content = contentOf(axis, air.vapourPressure, pressure);
+  return content === undefined ? undefined : [placeOn(temperature, air.airCelsius), placeOn(humidity, content)];
 }
 
-/** Where air of a relative humidity (fraction) is drawn. */
-export function spotOfHumidity(plane: ChartPlane, celsius: number, relativeHumidity: number): XY | undefined {
-  return spotOfAir(plane, celsius, relativeHumidity * saturatedVapourPressure(celsius, plane.pressure, 'water'));
+/** Air of a temperature in °C and a relative humidity (fraction) at a pressure in Pa. */
+export function airOfHumidity(airCelsius: number, relativeHumidity: number, pressure: number): AirState {
+  return {
+    airCelsius,
+    pressure,
+    vapourPressure: relativeHumidity * saturatedVapourPressure(airCelsius, pressure, 'water'),
+  };
 }
 
 /** The value on the axis of humidity content, canonical; of steam alone the most that the axis shows. */

@@ -1,9 +1,10 @@
 /** The salts that the points of a space are checked with, on the moist-air chart: humidity over each at the check. */
 import { saltPlan } from '../evaluate/check-salts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { AirState } from '../physics/moist-air.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { type ChartItem, type ChartLayer, type ChartSubject, spotsAround } from './chart-item.ts';
-import { spotOfHumidity } from './chart-plane.ts';
+import { airOfHumidity, spotOfAir } from './chart-plane.ts';
 import { polygon } from './svg.ts';
 
 interface CheckSalt {
@@ -15,7 +16,7 @@ interface CheckSalt {
 
 export const saltItems: ChartLayer = (plane, subject) =>
   saltsOf(subject).flatMap((salt): readonly ChartItem[] => {
-    const spot = spotOfHumidity(plane, salt.celsius, salt.relativeHumidity);
+    const spot = spotOfAir(plane, airOver(salt, plane.pressure));
     if (spot === undefined) return [];
     const humidity = showQuantity(salt.relativeHumidity, 'relative-humidity');
     const origin = salt.point.point.checks?.origin;
@@ -31,9 +32,13 @@ export const saltItems: ChartLayer = (plane, subject) =>
     ];
   });
 
-/** The temperatures of the checks in °C, which the chart must show. */
-export function checkTemperatures(subject: Pick<ChartSubject, 'space' | 'points'>): readonly number[] {
-  return saltsOf(subject).map(({ celsius }) => celsius);
+/** The air over the salts, which the chart must show. @param pressure Pa */
+export function airOverSalts(subject: Pick<ChartSubject, 'space' | 'points'>, pressure: number): readonly AirState[] {
+  return saltsOf(subject).map((salt) => airOver(salt, pressure));
+}
+
+function airOver({ celsius, relativeHumidity }: CheckSalt, pressure: number): AirState {
+  return airOfHumidity(celsius, relativeHumidity, pressure);
 }
 
 /** Each salt once at each temperature. */

@@ -5,10 +5,10 @@
 import { sensorWarming } from '../evaluate/dryness.ts';
 import { type Corner, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
+import type { AirState } from '../physics/moist-air.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { type ChartItem, type ChartLayer, type ChartSubject, SWATCH, spotsAround } from './chart-item.ts';
-import { spotOfAir } from './chart-plane.ts';
+import { airOfHumidity, spotOfAir } from './chart-plane.ts';
 import { circle, group, line, polygon, type XY } from './svg.ts';
 
 /** Points whose sensors see the same. */
@@ -25,18 +25,18 @@ const MOST_TAGS = 3;
 
 export const sensorItems: ChartLayer = (plane, subject) =>
   sensorsOf(subject.points).flatMap((sensors): readonly ChartItem[] => {
-    const { at, rise } = sensors;
-    const vapourPressure = at.relativeHumidity * saturatedVapourPressure(at.airCelsius, plane.pressure, 'water');
-    const [air, sensor] = [at.airCelsius, at.airCelsius + rise].map((celsius) =>
-      spotOfAir(plane, celsius, vapourPressure),
-    );
-    if (air === undefined || sensor === undefined) return [];
-    return [itemOf(sensors, air, sensor, subject)];
+    const [air, sensor] = airAndSensor(sensors, plane.pressure).map((state) => spotOfAir(plane, state));
+    return air === undefined || sensor === undefined ? [] : [itemOf(sensors, air, sensor, subject)];
   });
 
-/** The warmest temperature of a sensor in °C that the chart must show. */
-export function warmestSensor(points: readonly PointEvaluation[]): readonly number[] {
-  return sensorsOf(points).map(({ at, rise }) => at.airCelsius + rise);
+/** The air at the sensors, which the chart must show. @param pressure Pa */
+export function airAtSensors({ points }: Pick<ChartSubject, 'points'>, pressure: number): readonly AirState[] {
+  return sensorsOf(points).flatMap((sensors) => airAndSensor(sensors, pressure));
+}
+
+function airAndSensor({ at, rise }: Sensors, pressure: number): readonly AirState[] {
+  const air = airOfHumidity(at.airCelsius, at.relativeHumidity, pressure);
+  return [air, { ...air, airCelsius: air.airCelsius + rise }];
 }
 
 function sensorsOf(points: readonly PointEvaluation[]): readonly Sensors[] {

@@ -4,5 +4,6 @@ export const CHART_STYLE = `
 .drawing .beyond { fill: var(--quiet); fill-opacity: 0.13; }
 .drawing .saturation { stroke-width: 2.2; }
 .drawing .shift .axis { stroke-width: 2; }
+.drawing .labels { pointer-events: none; }
 .drawing .arrowhead { fill: var(--ink); }
 `.trim();

@@ -5,18 +5,17 @@
 import { element, type MarkupElement } from '../base/markup.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { axes, gridLines } from './chart-grid.ts';
-import { type ChartItem, type ChartSubject, SWATCH } from './chart-item.ts';
+import type { ChartItem, ChartSubject } from './chart-item.ts';
 import { CHARACTER_WIDTH, placeLabels } from './chart-labels.ts';
+import { legendOf } from './chart-legend.ts';
 import { alarmItems, limitItems } from './chart-limits.ts';
 import { phaseItems } from './chart-phases.ts';
 import { type ChartPlane, FRAME, type HumidityAxis, planeOf } from './chart-plane.ts';
-import { checkTemperatures, saltItems } from './chart-salts.ts';
-import { sensorItems, warmestSensor } from './chart-sensors.ts';
+import { airOverSalts, saltItems } from './chart-salts.ts';
+import { airAtSensors, sensorItems } from './chart-sensors.ts';
 import { circle, drawing, group, label, placeAttributes, shortened } from './svg.ts';
 
-const WIDTH = 780;
-const LEGEND_TOP = FRAME.bottom + 62;
-const ROW = 19;
+const WIDTH = 620;
 
 /** The corner of the plane where the axes would name more vapour than air can hold. */
 const BEYOND = {
@@ -26,11 +25,12 @@ const BEYOND = {
 
 /** The plane of the chart of a space, or undefined where it has no envelope that can be drawn. */
 export function chartPlane(axis: HumidityAxis, subject: ChartSubject): ChartPlane | undefined {
-  const { space, phases, points } = subject;
+  const { space, phases } = subject;
   if (phases.length === 0) return undefined;
   const { low, high } = space.pressure;
   const envelopes = phases.map(({ envelope }) => envelope);
-  return planeOf(axis, (low + high) / 2, envelopes, [...warmestSensor(points), ...checkTemperatures(subject)]);
+  const pressure = (low + high) / 2;
+  return planeOf(axis, pressure, envelopes, [...airAtSensors(subject, pressure), ...airOverSalts(subject, pressure)]);
 }
 
 export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupElement {
@@ -38,12 +38,13 @@ export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupE
   const lines = [...limitItems(plane, subject), ...alarmItems(plane, subject)];
   const spots = [...sensorItems(plane, subject), ...saltItems(plane, subject)];
   const title = subject.space.located.value.title?.value ?? subject.space.id;
-  const legend = [...phases, ...spots, ...lines];
+  const rows = [...phases, ...spots, ...lines];
+  const legend = legendOf(rows, FRAME.bottom + 62, WIDTH);
   return drawing({
     width: WIDTH,
-    height: LEGEND_TOP + legend.length * ROW,
+    height: legend.bottom,
     title: `Moist-air chart of ${title}`,
-    description: legend.map(({ text }) => text).join('. '),
+    description: rows.map(({ text }) => text).join('. '),
     attributes: { 'data-zooms': true, 'data-reads': true, tabindex: 0 },
     content: [
       label([FRAME.left, 18], shortened(title, (FRAME.right - FRAME.left) / CHARACTER_WIDTH), { class: 'title' }),
@@ -55,8 +56,8 @@ export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupE
         ...spots.map(markOf),
       ]),
       ...axes(plane),
-      group({}, placeLabels([BEYOND, ...spots, ...phases, ...lines])),
-      ...legend.map(legendRow),
+      group({ class: 'labels' }, placeLabels([BEYOND, ...spots, ...phases, ...lines])),
+      legend.content,
       group({ class: 'spot' }, [circle([0, 0], 5)]),
     ],
   });
@@ -76,15 +77,6 @@ function markOf({ mark, text, place, isHere }: ChartItem): MarkupElement {
 
 function hereLast(one: ChartItem, other: ChartItem): number {
   return Number(one.isHere === true) - Number(other.isHere === true);
-}
-
-function legendRow({ swatch, text, place, isHere }: ChartItem, index: number): MarkupElement {
-  const y = LEGEND_TOP + index * ROW;
-  const attributes = place === undefined ? {} : { 'data-file': place.file, 'data-start': place.start };
-  return group({ ...attributes, class: isHere === true ? 'here' : undefined }, [
-    group({ transform: `translate(${FRAME.left + SWATCH.across} ${y - 4})` }, [swatch]),
-    label([FRAME.left + 2 * SWATCH.across + 10, y], shortened(text, (WIDTH - FRAME.left - 40) / CHARACTER_WIDTH)),
-  ]);
 }
 
 function pressureText({ space }: ChartSubject, { pressure }: ChartPlane): string {

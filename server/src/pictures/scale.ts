@@ -21,12 +21,12 @@ export function valueAt({ low, high, from, to }: Scale, place: number): number {
 }
 
 /**
- * Canonical values that are round in the unit they are usually written in, about so many between the ends. Their steps
- * are 1, 2 or 5 of a power of ten.
+ * Canonical values that are round in the unit they are usually written in: multiples of the smallest step of 1, 2 or 5
+ * of a power of ten that is used no more than `most` times between the ends.
  */
-export function ticksBetween(low: number, high: number, dimension: Dimension, about: number): readonly number[] {
+export function ticksBetween(low: number, high: number, dimension: Dimension, most: number): readonly number[] {
   const [from, to] = [inUsualUnit(low, dimension), inUsualUnit(high, dimension)];
-  const rough = (to - from) / about;
+  const rough = (to - from) / most;
   if (!(rough > 0)) return [low];
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = power * ([1, 2, 5].find((factor) => factor * power >= rough) ?? 10);
