@@ -1,7 +1,6 @@
 /** Lists the rules: one file under server/src/rules is one rule. */
 import { readdir } from 'node:fs/promises';
-import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { fromSources } from './from-sources.mjs';
 
 const project = new URL('../../', import.meta.url);
 const NOT_A_RULE = new Set(['rule.ts', 'rule-names.ts']);
@@ -32,7 +31,11 @@ export async function generateRegistry() {
  * @returns {Promise<Map<string, string>>} pages by their path from the project's root
  */
 export async function generateRulePages() {
-  const { RULES, RULE_GROUPS, rulePage } = await bundled();
+  const { RULES, RULE_GROUPS, rulePage } = await fromSources(`
+    export { RULES } from './server/src/rules/registry.generated.ts';
+    export { RULE_GROUPS } from './server/src/rules/rule.ts';
+    export { rulePage } from './server/src/features/explain.ts';
+  `);
   const pages = new Map(RULES.map((rule) => [`server/pages/rules/${rule.name}.md`, rulePage(rule)]));
   const rows = RULE_GROUPS.flatMap((group) =>
     RULES.filter((rule) => rule.group === group).map(
@@ -43,25 +46,4 @@ export async function generateRulePages() {
   const heading = '| rule | group | severity | reports | fixes |\n| --- | --- | --- | --- | --- |';
   pages.set('server/pages/rules.md', `# The rules\n\n${heading}\n${rows.join('\n')}\n`);
   return pages;
-}
-
-/** The rules as they are in the sources: bundled in memory and loaded from there. */
-async function bundled() {
-  const { outputFiles } = await build({
-    stdin: {
-      contents: [
-        "export { RULES } from './server/src/rules/registry.generated.ts';",
-        "export { RULE_GROUPS } from './server/src/rules/rule.ts';",
-        "export { rulePage } from './server/src/features/explain.ts';",
-      ].join('\n'),
-      resolveDir: fileURLToPath(project),
-    },
-    bundle: true,
-    write: false,
-    format: 'esm',
-    platform: 'neutral',
-    mainFields: ['module', 'main'],
-    logLevel: 'error',
-  });
-  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
 }

@@ -1,6 +1,6 @@
 /**
- * Makes everything that is generated: the schema checks and types of the model, the list of rules and the page of every
- * rule.
+ * Makes everything that is generated: the schema checks and types of the model, the list of rules, the page of every
+ * rule, and the pages of the file formats.
  *
  *   node server/tools/generate.mjs           names the files that are stale, exit status 1 if there are any
  *   node server/tools/generate.mjs --write   writes them
@@ -8,10 +8,14 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { generateFormatPages } from './generate-format-pages.mjs';
 import { generateModel } from './generate-model.mjs';
 import { generateRegistry, generateRulePages } from './generate-rules.mjs';
 
 const project = new URL('../../', import.meta.url);
+
+/** In this order: the pages are made by the rules themselves, so that the list of rules has to be written before. */
+const GENERATORS = [generateModel, generateRegistry, generateRulePages, generateFormatPages];
 
 /** @returns {Promise<string[]>} the paths of generated files that do not hold what they should */
 export async function staleFiles() {
@@ -21,12 +25,12 @@ export async function staleFiles() {
 }
 
 async function generateAll() {
-  return new Map([...(await generateModel()), ...(await generateRegistry()), ...(await generateRulePages())]);
+  const made = await Promise.all(GENERATORS.map((generate) => generate()));
+  return new Map(made.flatMap((files) => [...files]));
 }
 
-/** The pages are made by the rules themselves, so that the list of rules has to be written before. */
 async function writeAll() {
-  for (const generate of [generateModel, generateRegistry, generateRulePages]) {
+  for (const generate of GENERATORS) {
     for (const [path, content] of await generate()) {
       if ((await present(path)) === content) continue;
       await mkdir(dirname(fileURLToPath(new URL(path, project))), { recursive: true });

@@ -1,9 +1,9 @@
 /** The page of a rule, a quantity or a key: the same text in the editor, in the terminal and in the documentation. */
-import { FILE_KINDS, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from '../model/schema.ts';
 import { DIMENSIONS } from '../quantity/dimension.ts';
 import { isQuantityName, QUANTITY_NAMES, quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from '../rules/rule.ts';
 import { RULE_NAMES, ruleNamed } from '../rules/rule-names.ts';
+import { keyNames, keyPage } from './explain-keys.ts';
 
 export interface ExplainedNames {
   readonly rules: readonly string[];
@@ -12,7 +12,7 @@ export interface ExplainedNames {
 }
 
 export function explainedNames(): ExplainedNames {
-  return { rules: RULE_NAMES, quantities: QUANTITY_NAMES, keys: [...keyPlaces().keys()].sort() };
+  return { rules: RULE_NAMES, quantities: QUANTITY_NAMES, keys: keyNames() };
 }
 
 /** The page as Markdown, or undefined where nothing has that name. */
@@ -67,50 +67,4 @@ function quantityPage(name: (typeof QUANTITY_NAMES)[number]): string {
     `- Depends on the air temperature: ${needsAirTemperature ? 'yes, a heated head alone cannot report it' : 'no'}`,
     `- Depends on the pressure: ${needsPressure ? 'yes' : 'no'}\n`,
   ].join('\n');
-}
-
-interface KeyPlace {
-  readonly path: string;
-  readonly schema: SchemaNode;
-}
-
-function keyPage(name: string): string | undefined {
-  const places = keyPlaces().get(name);
-  if (places === undefined) return undefined;
-  const lines = places.map(({ path, schema }) => {
-    const words =
-      schema.enum?.map((value, index) => `  - \`${value}\`: ${schema.enumDescriptions?.[index] ?? ''}`) ?? [];
-    const example = schema.examples?.[0] === undefined ? '' : ` For example \`${schema.examples[0]}\`.`;
-    return [`- \`${path}\`: ${schema.description ?? ''}${example}`, ...words].join('\n');
-  });
-  return `# ${name}\n\nA key:\n\n${lines.join('\n')}\n`;
-}
-
-let places: ReadonlyMap<string, readonly KeyPlace[]> | undefined;
-
-/** Every key of the formats with the places where it stands. */
-function keyPlaces(): ReadonlyMap<string, readonly KeyPlace[]> {
-  if (places !== undefined) return places;
-  const found = new Map<string, KeyPlace[]>();
-  for (const kind of FILE_KINDS) collectKeys(kind, resolveSchema(kind, SCHEMAS[kind]), kind, found);
-  places = found;
-  return found;
-}
-
-function collectKeys(kind: FileKind, schema: SchemaNode, path: string, found: Map<string, KeyPlace[]>): void {
-  for (const [key, child] of Object.entries(schema.properties ?? {})) {
-    const resolved = resolveSchema(kind, child);
-    const place = { path: `${path} › ${key}`, schema: resolved };
-    const known = found.get(key) ?? [];
-    if (!known.some((other) => other.path === place.path)) found.set(key, [...known, place]);
-    collectKeys(kind, resolved, place.path, found);
-  }
-  const nested = [
-    schema.items,
-    typeof schema.additionalProperties === 'object' ? schema.additionalProperties : undefined,
-  ];
-  for (const child of nested) if (child !== undefined) collectKeys(kind, resolveSchema(kind, child), path, found);
-  if (schema.discriminator !== undefined) {
-    for (const branch of schema.oneOf ?? []) collectKeys(kind, resolveSchema(kind, branch), path, found);
-  }
 }
