@@ -1,4 +1,6 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
+
+import { type KnownRecording, type ReadRecording, readRecording } from '../evaluate/visited-recording.ts';
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
 import type { VisitedSite } from '../rules/rule.ts';
@@ -22,9 +24,19 @@ export interface Analysis {
 }
 
 export type AnalysedContent =
-  | { readonly kind: 'site'; readonly site: SiteEvaluation }
+  | { readonly kind: 'site'; readonly site: SiteEvaluation; readonly recordings: readonly SiteRecording[] }
   | { readonly kind: 'kit'; readonly kit: KitModel }
-  | { readonly kind: 'visit'; readonly visit: VisitModel; readonly visited: VisitedSite };
+  | {
+      readonly kind: 'visit';
+      readonly visit: VisitModel;
+      readonly visited: VisitedSite;
+      readonly recording: ReadRecording | undefined;
+    };
+
+/** A recording of one of a site's spaces, and the visit that names it. */
+export interface SiteRecording extends ReadRecording {
+  readonly visit: string;
+}
 
 /** What kits and visits look up in the rest of the workspace. */
 export interface WorkspaceFacts extends Surroundings {
@@ -35,6 +47,8 @@ export interface WorkspaceFacts extends Surroundings {
   /** The ids of all sites; undefined while not every site is known. */
   siteIds(): readonly string[] | undefined;
   siteEvaluation(file: string): SiteEvaluation | undefined;
+  /** What was read of the recording that a visit names. */
+  recordingOf(visit: string): KnownRecording | undefined;
 }
 
 /** @param before an earlier analysis of the file; the result is the same without it, only later */
@@ -83,7 +97,7 @@ function findIn(parsed: ParsedFile, workspace: WorkspaceFacts, before: Analysis 
     const site = evaluateSite(parsed, workspace, known);
     const { ruleSeverities } = site.settings;
     return {
-      content: { kind, site },
+      content: { kind, site, recordings: recordingsOf(site, workspace) },
       raw: findInSite(parsed, site, workspace),
       severities: (rule) => ruleSeverities.get(rule)?.value,
     };
@@ -99,14 +113,23 @@ function findIn(parsed: ParsedFile, workspace: WorkspaceFacts, before: Analysis 
   }
   const visit = visitModelOf(model);
   const visited = visitedSite(visit, workspace);
+  const recording =
+    visited.state === 'found' ? readRecording(visit, visited.site, workspace.recordingOf(file)) : undefined;
   const raw = [
     ...runRules('file', view, baseName(file)),
-    ...runRules('visit', { file, model: visit, visited }, baseName(file)),
+    ...runRules('visit', { file, model: visit, visited, recording }, baseName(file)),
   ];
   const ofSite = visited.state === 'found' ? visited.site.settings.ruleSeverities : undefined;
   return {
-    content: { kind: 'visit', visit, visited },
+    content: { kind: 'visit', visit, visited, recording },
     raw,
     severities: (rule) => ofSite?.get(rule)?.value,
   };
+}
+
+function recordingsOf(site: SiteEvaluation, workspace: WorkspaceFacts): readonly SiteRecording[] {
+  return workspace.visitsTo(site.file).flatMap(({ file: visit, model }) => {
+    const recording = readRecording(model, site, workspace.recordingOf(visit));
+    return recording === undefined ? [] : { ...recording, visit };
+  });
 }

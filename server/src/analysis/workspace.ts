@@ -4,6 +4,7 @@
  */
 
 import type { VisitOfSite } from '../evaluate/visit-reading.ts';
+import type { KnownRecording } from '../evaluate/visited-recording.ts';
 import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';
@@ -23,6 +24,8 @@ interface Source {
   analysis: Analysis | undefined;
   /** What the analysis was made from. */
   analysedFrom: string;
+  /** Of a visit: what was read of the recording that it names. */
+  recording: KnownRecording | undefined;
 }
 
 /** What is said in files that are known to others only. */
@@ -74,9 +77,25 @@ export class Workspace {
     if (kind === 'kit') this.#kitRevision = revision;
     if (known === undefined) {
       this.#listRevision = revision;
-      this.#sources.set(file, { kind, text, revision, parsed: undefined, analysis: undefined, analysedFrom: '' });
+      this.#sources.set(file, {
+        kind,
+        text,
+        revision,
+        parsed: undefined,
+        analysis: undefined,
+        analysedFrom: '',
+        recording: undefined,
+      });
     } else Object.assign(known, { text, revision });
     this.#index.changed(file);
+  }
+
+  /** Says what was read of the recording that a visit names: the visit and its site are seen anew. */
+  setRecording(visit: string, recording: KnownRecording): void {
+    const source = this.#sources.get(visit);
+    if (source === undefined) return;
+    source.recording = recording;
+    source.revision = ++this.#revision;
   }
 
   remove(file: string): void {
@@ -192,6 +211,7 @@ export class Workspace {
       sitesWithId: (id) => this.#index.sitesWithId(id),
       siteIds: () => this.#elsewhere && [...this.#index.siteIds(), ...this.#elsewhere.siteIds],
       siteEvaluation: (file) => this.#siteEvaluation(file),
+      recordingOf: (visit) => this.#sources.get(visit)?.recording,
     };
   }
 

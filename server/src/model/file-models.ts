@@ -42,6 +42,7 @@ export interface VisitModel {
   readonly readings: readonly Located<Reading>[];
   readonly settings: readonly Located<Setting>[];
   readonly log: Located<string> | undefined;
+  readonly logSpace: Located<string> | undefined;
   readonly logColumns: Located<LogColumns> | undefined;
 }
 
@@ -73,6 +74,7 @@ export const visitModelOf = remembered(
     readings: top<readonly Located<Reading>[]>(file, 'readings')?.value ?? [],
     settings: top<readonly Located<Setting>[]>(file, 'settings')?.value ?? [],
     log: top(file, 'log'),
+    logSpace: top(file, 'log-space'),
     logColumns: top(file, 'log-columns'),
   }),
 );

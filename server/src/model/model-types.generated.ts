@@ -599,9 +599,20 @@ export interface VisitFile {
   readonly readings?: Located<readonly Located<Reading>[]>;
   /** What the instruments themselves say they are set to. It is compared with the site file. */
   readonly settings?: Located<readonly Located<Setting>[]>;
-  /** A recording of the space as a CSV file, by its path relative to this file. Its first row names the columns. */
+  /**
+   * A recording of a space as a CSV or Parquet file, by its path relative to this file. The first row of a CSV file
+   * names the columns.
+   */
   readonly log?: Located<string>;
-  /** Which column of the recording holds what. Each value is the name in the first row of the file. */
+  /**
+   * The space that the recording is of. It may be left out where the site has one space only, or where all points of
+   * this visit are in one.
+   */
+  readonly logSpace?: Located<string>;
+  /**
+   * Which column of the recording holds what. Each value is the name in the first row of the file. A unit in that name
+   * is heeded, as in T_dry [degF]; where the name has none, NAME in UNIT gives it one, as in T_dry in degF.
+   */
   readonly logColumns?: Located<LogColumns>;
 }
 
@@ -659,9 +670,15 @@ export interface Setting {
   readonly others: ReadonlyMap<string, Located<string | number | boolean>>;
 }
 
-/** Which column of the recording holds what. Each value is the name in the first row of the file. */
+/**
+ * Which column of the recording holds what. Each value is the name in the first row of the file. A unit in that name is
+ * heeded, as in T_dry [degF]; where the name has none, NAME in UNIT gives it one, as in T_dry in degF.
+ */
 export interface LogColumns {
-  /** Column of the date and time by ISO 8601, or of the seconds since the start. */
+  /**
+   * Column of the date and time: by ISO 8601 best; other usual forms, seconds or milliseconds since 1970, and seconds
+   * from the start are read too. Without a zone it is taken as local time.
+   */
   readonly time?: Located<string>;
   /** Column of the air temperature in degC. */
   readonly airTemperature?: Located<string>;

@@ -5,6 +5,7 @@ import type { ModelCatalogue } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SiteSettings } from '../evaluate/site-settings.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
+import type { ReadRecording } from '../evaluate/visited-recording.ts';
 import type { KitModel, SiteModel, VisitModel } from '../model/file-models.ts';
 import type { Located } from '../model/located.ts';
 import type { ModelProblem } from '../model/problem.ts';
@@ -129,6 +130,8 @@ export interface VisitView {
   readonly file: string;
   readonly model: VisitModel;
   readonly visited: VisitedSite;
+  /** Absent where the visit names no recording, or nothing says of which space it is. */
+  readonly recording: ReadRecording | undefined;
 }
 
 /** What became of the site that a visit names. */

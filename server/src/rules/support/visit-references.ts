@@ -16,6 +16,7 @@ export function unknownInVisit({ model, visited }: VisitView): readonly FindingD
     ...siteNotTold(visited),
     ...model.readings.flatMap(({ value }) => saltNotThere(value)),
     ...(visited.state === 'found' ? unknownOfSite(model, visited.site) : []),
+    ...(visited.state === 'found' ? spaceNotThere(model.logSpace, visited.site) : []),
   ];
 }
 
@@ -53,6 +54,17 @@ function unknownOfSite(model: VisitModel, site: EvaluatedSite): readonly Finding
     ...named.flatMap((tag) => pointNotThere(tag, site)),
     ...model.readings.flatMap(({ value }) => quantityNotShown(value, site)),
   ];
+}
+
+function spaceNotThere(
+  named: Located<string> | undefined,
+  { model, settings }: EvaluatedSite,
+): readonly FindingDraft[] {
+  if (named === undefined || model.brokenKeys.has('spaces') || model.spaces.has(named.value)) return [];
+  const near = nearestWord(named.value, model.spaces.keys())?.word;
+  const site = settings.id ?? 'the site';
+  const message = `“${named.value}” is no space of ${site}, so that the recording is laid against none.`;
+  return [{ message, origin: named.origin, fixes: changeTo(near, named) }];
 }
 
 function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSite): readonly FindingDraft[] {
