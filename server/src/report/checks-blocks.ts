@@ -1,6 +1,6 @@
 /** How a point is checked: the plan, and the readings to expect over each salt. */
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { type Block, factText, listed, paragraph, stated, type Text, table, words } from './document.ts';
+import { type Block, factText, listed, nameTable, paragraph, stated, type Text, table, words } from './document.ts';
 
 export function checkBlocks(view: PointEvaluation): readonly Block[] {
   return [...planTable(view), ...saltTable(view)];
@@ -10,19 +10,15 @@ function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly 
   const checks = point.checks?.value;
   if (checks === undefined) return [paragraph('No check is planned.')];
   const due = checkPlan.due?.due;
-  return table(
-    'Checks',
-    ['', ''],
-    [
-      [['Interval'], stated(checks.interval)],
-      [['Method'], listed(stated(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
-      [['At'], stated(checks.at)],
-      [['Heater during the check'], stated(checks.heater)],
-      [['Last check'], stated(checks.last)],
-      [['Next check'], due === undefined ? ['–'] : [words(due)]],
-      [['Time left'], factText(tag, facts.get('check/time-left'))],
-    ],
-  );
+  return nameTable('Checks', [
+    ['Interval', stated(checks.interval)],
+    ['Method', listed(stated(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
+    ['At', stated(checks.at)],
+    ['Heater during the check', stated(checks.heater)],
+    ['Last check', stated(checks.last)],
+    ['Next check', due === undefined ? [] : [words(due)]],
+    ['Time left', factText(tag, facts.get('check/time-left'))],
+  ]);
 }
 
 function saltTable({ tag, facts, checkPlan }: PointEvaluation): readonly Block[] {

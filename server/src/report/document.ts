@@ -35,6 +35,7 @@ export type Block =
 export interface Table {
   readonly kind: 'table';
   readonly caption: string;
+  /** Empty for a list of names and values. */
   readonly head: readonly string[];
   readonly rows: readonly (readonly Text[])[];
 }
@@ -80,11 +81,17 @@ export function words(text: string): Mark {
   return { kind: 'words', text };
 }
 
+/** A fact with the point or space that it is of. */
+export interface OwnedFact {
+  readonly subject: string;
+  readonly fact: Fact;
+}
+
 /** @param facts those whose numbers the sentence names: they are marked where they stand */
-export function told(sentence: string, subject = '', facts: readonly Fact[] = []): Mark {
+export function told(sentence: string, facts: readonly OwnedFact[] = []): Mark {
   let parts: readonly (string | Mark)[] = [sentence];
-  for (const fact of facts.filter(isKnown)) {
-    const text = showFact(fact);
+  for (const { subject, fact } of facts) {
+    const text = isKnown(fact) ? showFact(fact) : '';
     parts = parts.flatMap((part) => (typeof part === 'string' ? cutAt(part, text, `${subject}/${fact.id}`) : [part]));
   }
   return { kind: 'told', parts };
@@ -101,7 +108,7 @@ export function table(caption: string, head: readonly string[], rows: Table['row
 
 /** The first place of a number that is not a part of a longer one. */
 function cutAt(sentence: string, number: string, of: string): readonly (string | Mark)[] {
-  for (let at = sentence.indexOf(number); at >= 0; at = sentence.indexOf(number, at + 1)) {
+  for (let at = number === '' ? -1 : sentence.indexOf(number); at >= 0; at = sentence.indexOf(number, at + 1)) {
     const [before, after] = [sentence.slice(0, at), sentence.slice(at + number.length)];
     if (/[\d.,-]$/.test(before) || /^\w/.test(after)) continue;
     return [before, { kind: 'fact', of, text: number }, after];
@@ -120,6 +127,16 @@ function isRange(value: unknown): value is QuantityRange {
 /** `insertion 200 mm`, or nothing where it is not given. */
 export function named(label: string, located: Located<unknown> | undefined): Text {
   return located === undefined ? [] : [`${label} `, ...stated(located)];
+}
+
+/** Names and values, those left out of which nothing is said. */
+export function nameTable(caption: string, rows: readonly (readonly [name: string, value: Text])[]): readonly Table[] {
+  const said = rows.filter(([, value]) => value.length > 0 && value !== NOTHING);
+  return table(
+    caption,
+    [],
+    said.map(([name, value]) => [[name], value]),
+  );
 }
 
 /** Those texts that say something, with commas between; a dash where none does. */

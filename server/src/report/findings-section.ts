@@ -1,33 +1,59 @@
 /** What is still open, and what was looked at and accepted, with the reason. */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
-import { type Block, type Section, type Text, table, told, words } from './document.ts';
+import { subjectFacts } from '../features/subject-facts.ts';
+import { type Block, paragraph, type Section, type Text, table, told, words } from './document.ts';
 
-export function findingsSection({ findings, accepted }: Analysis): Section {
+/** Open findings of a point stand with the point. @param tags of the points */
+export function findingsSection(analysis: Analysis, tags: ReadonlyMap<string, unknown>): Section {
+  const { findings, accepted } = analysis;
   return {
-    title: ['Findings'],
+    title: ['Findings of the site and its spaces, and what was accepted'],
     startsPage: true,
-    blocks: [...openBlocks(findings), ...acceptedBlocks(accepted)],
+    blocks: [
+      ...openFindings(
+        findings.filter(({ subject }) => !tags.has(subject)),
+        analysis,
+      ),
+      ...table(
+        'Accepted',
+        ['about', 'reason', 'finding', 'rule'],
+        accepted.map((finding) => [
+          [words(finding.subject)],
+          [words(finding.reason)],
+          message(finding, analysis),
+          [finding.rule],
+        ]),
+      ),
+    ],
   };
 }
 
-export function openBlocks(findings: readonly Finding[]): readonly Block[] {
-  if (findings.length === 0) return [{ kind: 'paragraph', text: ['Nothing is open.'] }];
+export function openAt(tag: string, analysis: Analysis): readonly Block[] {
+  return openFindings(
+    analysis.findings.filter(({ subject }) => subject === tag),
+    analysis,
+  );
+}
+
+function openFindings(findings: readonly Finding[], analysis: Analysis): readonly Block[] {
+  if (findings.length === 0) return [paragraph('Nothing is open.')];
   return table(
     'Open',
     ['about', 'severity', 'finding', 'rule'],
-    findings.map((finding) => [[words(finding.subject)], [finding.severity], messageOf(finding), [finding.rule]]),
+    findings.map((finding) => [
+      [words(finding.subject)],
+      [finding.severity],
+      message(finding, analysis),
+      [finding.rule],
+    ]),
   );
 }
 
-function acceptedBlocks(accepted: Analysis['accepted']): readonly Block[] {
-  return table(
-    'Accepted',
-    ['about', 'reason', 'finding', 'rule'],
-    accepted.map((finding) => [[words(finding.subject)], [words(finding.reason)], messageOf(finding), [finding.rule]]),
-  );
-}
-
-function messageOf({ message, subject, facts }: Finding): Text {
-  return [told(message, subject, facts)];
+/** A finding about a space may name a number of a point: only those of its own subject are marked as facts. */
+function message({ message, subject, facts }: Finding, analysis: Analysis): Text {
+  const own = subjectFacts(analysis).find((candidate) => candidate.subject === subject)?.facts ?? [];
+  const ids = new Set(own.map(({ id }) => id));
+  const marked = facts.filter(({ id }) => ids.has(id)).map((fact) => ({ subject, fact }));
+  return [told(message, marked)];
 }

@@ -71,18 +71,16 @@ function blockElement(block: Block): MarkupElement {
   }
 }
 
+/** A table of no more rows is printed on one page. */
+const MOST_ROWS_TOGETHER = 12;
+
 function tableElement({ caption, head, rows }: Table): MarkupElement {
   const cell = (text: Text, index: number): MarkupElement =>
     index === 0 ? element('th', { scope: 'row' }, textNodes(text)) : element('td', {}, textNodes(text));
-  return element('table', {}, [
+  const names = head.map((name) => element('th', { scope: 'col' }, [name]));
+  return element('table', { class: rows.length <= MOST_ROWS_TOGETHER ? 'together' : undefined }, [
     element('caption', {}, [caption]),
-    element('thead', {}, [
-      element(
-        'tr',
-        {},
-        head.map((name) => element('th', { scope: 'col' }, [name])),
-      ),
-    ]),
+    ...(names.length === 0 ? [] : [element('thead', {}, [element('tr', {}, names)])]),
     element(
       'tbody',
       {},

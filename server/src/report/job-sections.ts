@@ -8,7 +8,18 @@ import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel } from '../model/model-types.generated.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { SEVERITIES } from '../rules/rule.ts';
-import { type Block, listed, named, type Section, stated, type Text, table, told, words } from './document.ts';
+import {
+  type Block,
+  listed,
+  named,
+  nameTable,
+  type Section,
+  stated,
+  type Text,
+  table,
+  told,
+  words,
+} from './document.ts';
 
 export function siteBlocks(
   { findings, accepted }: Analysis,
@@ -21,17 +32,13 @@ export function siteBlocks(
   });
   const open = counts.length === 0 ? 'no open finding' : `open findings: ${counts.join(', ')}`;
   return [
-    ...table(
-      'The site',
-      ['', 'as stated'],
-      [
-        [['Name in the files'], stated(header?.id)],
-        [['Altitude'], stated(header?.altitude)],
-        [['Air around cabinets and walls'], stated(header?.surroundings)],
-        [['Kits'], listed(...(header?.kits?.value ?? []).map((kit) => stated(kit)))],
-        [['State of the file'], [told(`${open}; accepted with a reason: ${accepted.length}`)]],
-      ],
-    ),
+    ...nameTable('The site', [
+      ['Name in the files', stated(header?.id)],
+      ['Altitude', stated(header?.altitude)],
+      ['Air around cabinets and walls', stated(header?.surroundings)],
+      ['Kits', listed(...(header?.kits?.value ?? []).map((kit) => stated(kit)))],
+      ['State of the file', [told(`${open}; accepted with a reason: ${accepted.length}`)]],
+    ]),
     ...table(
       'Its points',
       ['point', 'what it is', 'space', 'reports'],
@@ -82,7 +89,6 @@ export function equipmentSection({ points, catalogue }: SiteEvaluation): Section
   const head = ['model', 'what it is', 'figures of the data sheet'];
   return {
     title: ['Equipment'],
-    startsPage: true,
     blocks: [
       {
         kind: 'paragraph',

@@ -35,12 +35,14 @@ function blockText(block: Block): readonly string[] {
 
 /** Columns as wide as their widest cell, so that the text reads as a table too. */
 function tableText({ head, rows }: Table): string {
-  const cells = [head.map(escaped), ...rows.map((row) => row.map(inline))];
-  const widths = head.map((_, column) => Math.max(3, ...cells.map((row) => row[column]?.length ?? 0)));
+  // Markdown has no table without a head.
+  const names = head.length > 0 ? head : (rows[0] ?? []).map(() => '');
+  const cells = [names.map(escaped), ...rows.map((row) => row.map(inline))];
+  const widths = names.map((_, column) => Math.max(3, ...cells.map((row) => row[column]?.length ?? 0)));
   const line = (row: readonly string[]): string =>
     `| ${widths.map((width, column) => (row[column] ?? '').padEnd(width)).join(' | ')} |`;
-  const [names = [], ...others] = cells;
-  return [line(names), line(widths.map((width) => '-'.repeat(width))), ...others.map(line)].join('\n');
+  const [first = [], ...others] = cells;
+  return [line(first), line(widths.map((width) => '-'.repeat(width))), ...others.map(line)].join('\n');
 }
 
 function inline(text: Text): string {

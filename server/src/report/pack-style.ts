@@ -18,21 +18,24 @@ body { max-width: 62rem; margin: 0 auto; padding: 1.5rem; }
 h1 { font-size: 1.9rem; line-height: 1.2; margin: 0 0 0.6rem; }
 h2 { font-size: 1.4rem; margin: 2.2rem 0 0.5rem; padding-top: 0.4rem; border-top: 2px solid var(--ink); }
 h3 { font-size: 1.1rem; margin: 1.4rem 0 0.3rem; }
-h1, h2, h3, caption { break-after: avoid; }
+h1, h2, h3, caption, thead { break-after: avoid; }
+.page > h2 { border-top: 0; }
 p { margin: 0.4rem 0; }
 ul { margin: 0.4rem 0; padding-left: 1.3rem; }
 nav ul { columns: 2; }
 a { color: inherit; }
 table { width: 100%; border-collapse: collapse; margin: 0.9rem 0; font-size: 0.93rem; }
 caption { caption-side: top; text-align: left; font-weight: 600; padding-bottom: 0.2rem; }
-th, td { text-align: left; vertical-align: top; padding: 0.25rem 0.5rem 0.25rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: anywhere; }
+th, td { text-align: left; vertical-align: top; padding: 0.25rem 0.5rem 0.25rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
 thead th { border-bottom: 2px solid var(--rule); color: var(--quiet); font-weight: 600; }
 tbody th { font-weight: 500; }
 thead { display: table-header-group; }
-tr, figure, .caution { break-inside: avoid; }
+tr, figure, .caution, .together { break-inside: avoid; }
+tbody tr:first-child { break-before: avoid; }
 figure { margin: 0.9rem 0; padding: 0.4rem; }
 figcaption { font-size: 0.87rem; color: #5c5c5c; }
 .caution { border-left: 4px solid var(--caution); background: var(--caution-tint); padding: 0.3rem 0.8rem; margin: 0.9rem 0; }
+.drawing .spot { display: none; }
 [data-fact] { font-weight: 600; white-space: nowrap; }
 [data-stated] { white-space: nowrap; }
 `.trim();
@@ -50,6 +53,9 @@ function pageStyle(title: string, revision: string): string {
   html { font-size: 10pt; background: #ffffff; }
   body { max-width: none; padding: 0; }
   .page { break-before: page; }
+  .page > h2 { margin-top: 0; padding-top: 0; }
+  figure { padding: 0; }
+  .drawing { max-height: 125mm; }
   * { print-color-adjust: exact; }
 }`.trim();
 }

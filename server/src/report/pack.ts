@@ -30,7 +30,7 @@ export function packOf({ analysis, revision }: PackRequest): PackDocument | unde
       equipmentSection(site),
       ...[...site.spaces.values()].map((space) => spaceSection(space, site)),
       ...[...site.points.values()].map((point) => pointSection(point, site, analysis)),
-      findingsSection(analysis),
+      findingsSection(analysis, site.points),
       sourcesSection(site),
     ],
   };

@@ -3,6 +3,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import type { ResolvedSource } from '../evaluate/air-temperature.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import type { Located } from '../model/located.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { checkBlocks } from './checks-blocks.ts';
 import {
@@ -10,6 +11,7 @@ import {
   factWithCorner,
   listed,
   named,
+  nameTable,
   paragraph,
   type Section,
   stated,
@@ -18,22 +20,25 @@ import {
   told,
   words,
 } from './document.ts';
-import { openBlocks } from './findings-section.ts';
+import { openAt } from './findings-section.ts';
 import { heldFacts } from './limits.ts';
+import { budgetPictures, historyPictures, sectionPicture } from './point-pictures.ts';
+import { stepBlocks } from './steps-blocks.ts';
 import { wiringBlocks } from './wiring.ts';
 
-export function pointSection(view: PointEvaluation, site: SiteEvaluation, { findings }: Analysis): Section {
+export function pointSection(view: PointEvaluation, site: SiteEvaluation, analysis: Analysis): Section {
   const { tag, point } = view;
   const title = point.title === undefined ? [] : [', ', ...stated(point.title)];
   return {
     title: ['Point ', words(tag), ...title],
     startsPage: true,
-    blocks: [...buildTable(view, site), ...reportTable(view)],
+    blocks: [...buildTable(view, site), ...sectionPicture(view), ...reportTable(view)],
     sections: [
-      { title: ['Why it is right'], blocks: reasonBlocks(view) },
+      { title: ['Why it is right'], blocks: [...reasonBlocks(view), ...budgetPictures(view)] },
       { title: ['How it is connected'], blocks: wiringBlocks(view) },
-      { title: ['How it is checked'], blocks: checkBlocks(view) },
-      { title: ['What is open'], blocks: openBlocks(findings.filter(({ subject }) => subject === tag)) },
+      { title: ['How it is put to work'], blocks: stepBlocks(view) },
+      { title: ['How it is checked'], blocks: [...checkBlocks(view), ...historyPictures(view)] },
+      { title: ['What is open'], blocks: openAt(tag, analysis) },
     ],
   };
 }
@@ -44,51 +49,46 @@ function buildTable({ point, heater }: PointEvaluation, { spaces }: SiteEvaluati
   const mounting = probe?.mounting?.value;
   const other = thermometer?.mounting?.value;
   const space = spaces.get(point.space?.value ?? '');
-  return table(
-    'What it is',
-    ['', ''],
+  return nameTable('What it is', [
+    ['Space', space === undefined ? stated(point.space) : [words(space.located.value.title?.value ?? space.id)]],
+    ['Humidity probe', modelText(probe)],
+    ['Its heater', heaterText(heater)],
+    ['Why it is heated so', stated(heater.located?.value.reason)],
     [
-      [['Space'], space === undefined ? stated(point.space) : [words(space.located.value.title?.value ?? space.id)]],
-      [['Humidity probe'], listed(named('model', probe?.model), named('serial number', probe?.serial))],
-      [
-        ['Its heater'],
-        heater.on
-          ? listed(
-              stated(heater.located?.value.mode),
-              named('rise', heater.rise),
-              named('set by the', heater.located?.value.setAt),
-            )
-          : ['off'],
-      ],
-      [['Why it is heated so'], stated(heater.located?.value.reason)],
-      [
-        ['Its mounting'],
-        listed(
-          named('insertion', mounting?.insertion),
-          named('attitude', mounting?.attitude),
-          named('insulation', mounting?.insulation),
-          named('path', mounting?.path),
-        ),
-      ],
-      [
-        ['Air-temperature probe'],
-        listed(named('model', thermometer?.model), named('serial number', thermometer?.serial)),
-      ],
-      [
-        ['Its mounting'],
-        listed(
-          named('insertion', other?.insertion),
-          named('insulation', other?.insulation),
-          named('spacing', other?.spacing),
-          named('position', other?.position),
-        ),
-      ],
-      [
-        ['Transmitter'],
-        listed(named('model', point.transmitter?.value.model), named('serial number', point.transmitter?.value.serial)),
-      ],
+      'How it is mounted',
+      listed(
+        named('insertion', mounting?.insertion),
+        named('attitude', mounting?.attitude),
+        named('insulation', mounting?.insulation),
+        named('path', mounting?.path),
+      ),
     ],
-  );
+    ['Air-temperature probe', modelText(thermometer)],
+    [
+      'How that is mounted',
+      listed(
+        named('insertion', other?.insertion),
+        named('insulation', other?.insulation),
+        named('spacing', other?.spacing),
+        named('position', other?.position),
+      ),
+    ],
+    ['Transmitter', modelText(point.transmitter?.value)],
+  ]);
+}
+
+interface Installed {
+  readonly model?: Located<string>;
+  readonly serial?: Located<string>;
+}
+
+function modelText(installed: Installed | undefined): Text {
+  return listed(named('model', installed?.model), named('serial number', installed?.serial));
+}
+
+function heaterText({ on, located, rise }: PointEvaluation['heater']): Text {
+  if (!on) return ['off'];
+  return listed(stated(located?.value.mode), named('rise', rise), named('set by the', located?.value.setAt));
 }
 
 function reportTable({ tag, reports, facts }: PointEvaluation): readonly Block[] {

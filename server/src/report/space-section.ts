@@ -1,14 +1,17 @@
 /** One space: its envelopes, what they make of every quantity, its chart, its wall, its cautions. */
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
+import type { Fact } from '../evaluate/fact.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { factsOfSpace } from '../features/subject-facts.ts';
+import type { Located } from '../model/located.ts';
 import { chartPlane, moistAirChart } from '../pictures/moist-air-chart.ts';
+import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import {
   type Block,
   factWithCorner,
   listed,
-  named,
+  nameTable,
   type Section,
   stated,
   type Text,
@@ -25,36 +28,50 @@ export function spaceSection(space: SpaceEvaluation, site: SiteEvaluation): Sect
     title: ['Space ', words(title?.value ?? id)],
     startsPage: true,
     blocks: [
-      ...table(
-        'As stated',
-        ['', ''],
-        [
-          [['Name in the files'], [words(id)]],
-          [['Pressure'], pressure === undefined ? ['from the altitude of the site, ISO 2533'] : stated(pressure)],
-          [['Variation of the air temperature across it'], stated(gradient)],
-          [
-            ['Wall'],
-            listed(
-              named('', wall?.value.thickness),
-              named('of', wall?.value.material),
-              named('insulation', wall?.value.insulation),
-              named('of', wall?.value.insulationMaterial),
-            ),
-          ],
-          [['What attacks equipment'], listed(...(exposure?.value ?? []).map((item) => stated(item)))],
-          [['What can hurt people'], listed(...(hazards?.value ?? []).map((item) => stated(item)))],
-        ],
-      ),
+      ...nameTable('As stated', [
+        ['Name in the files', [words(id)]],
+        ['Pressure', pressure === undefined ? ['from the altitude of the site'] : stated(pressure)],
+        ['Variation of the air temperature across it', stated(gradient)],
+        ['Wall', layer(wall?.value.thickness, wall?.value.material)],
+        ['Its insulation', layer(wall?.value.insulation, wall?.value.insulationMaterial)],
+        ['What attacks equipment', listed(...(exposure?.value ?? []).map((item) => stated(item)))],
+        ['What can hurt people', listed(...(hazards?.value ?? []).map((item) => stated(item)))],
+      ]),
       ...cautionBlock(space),
       ...envelopeTable(space),
       ...chart(space, site),
+      ...rangeTable(id, facts),
       ...table(
-        'What follows from it',
+        'What else follows',
         ['number', 'value'],
-        facts.map((fact): readonly Text[] => [[told(fact.title)], factWithCorner(id, fact)]),
+        facts
+          .filter((fact) => !RANGE.test(fact.id))
+          .map((fact): readonly Text[] => [[told(fact.title)], factWithCorner(id, fact)]),
       ),
     ],
   };
+}
+
+const RANGE = /^(.*)\/(lowest|highest)$/;
+
+/** What the envelopes make of every quantity. */
+function rangeTable(id: string, facts: readonly Fact[]): readonly Block[] {
+  const byId = new Map(facts.map((fact) => [fact.id, fact]));
+  const quantities = new Set(facts.flatMap((fact) => RANGE.exec(fact.id)?.[1] ?? []));
+  return table(
+    'What follows for the air',
+    ['quantity', 'lowest', 'highest'],
+    [...quantities].map((quantity): readonly Text[] => [
+      [isQuantityName(quantity) ? quantityInfo(quantity).title : quantity],
+      factWithCorner(id, byId.get(`${quantity}/lowest`)),
+      factWithCorner(id, byId.get(`${quantity}/highest`)),
+    ]),
+  );
+}
+
+function layer(thickness: Located<unknown> | undefined, material: Located<unknown> | undefined): Text {
+  if (thickness === undefined) return [];
+  return material === undefined ? stated(thickness) : [...stated(thickness), ' of ', ...stated(material)];
 }
 
 function cautionBlock({ located }: SpaceEvaluation): readonly Block[] {

@@ -1,7 +1,7 @@
 /** How a point is fed and connected: supply, analogue outputs, the map of its registers, alarms. */
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { CurrentLoopSignal, RegisterSignal, VoltageSignal } from '../model/model-types.generated.ts';
-import { type Block, factText, listed, named, stated, type Text, table, words } from './document.ts';
+import { type Block, factText, listed, named, nameTable, stated, type Text, table, words } from './document.ts';
 
 export function wiringBlocks(point: PointEvaluation): readonly Block[] {
   return [...supplyTable(point), ...analogueTable(point), ...registerTable(point), ...alarmTable(point)];
@@ -10,19 +10,12 @@ export function wiringBlocks(point: PointEvaluation): readonly Block[] {
 function supplyTable({ tag, point, facts }: PointEvaluation): readonly Block[] {
   const supply = point.supply?.value;
   if (supply === undefined) return [];
-  return table(
-    'Supply',
-    ['', ''],
-    [
-      [['Kind'], supply.kind === undefined ? ['installed'] : stated(supply.kind)],
-      [['Voltage at the near end'], stated(supply.voltage)],
-      [
-        ['Cable'],
-        listed(named('length', supply.cable?.value.length), named('conductor', supply.cable?.value.conductor)),
-      ],
-      [['Least voltage at its far end'], factText(tag, facts.get('voltage-at-probe'))],
-    ],
-  );
+  return nameTable('Supply', [
+    ['Kind', supply.kind === undefined ? ['installed'] : stated(supply.kind)],
+    ['Voltage at the near end', stated(supply.voltage)],
+    ['Cable', listed(named('length', supply.cable?.value.length), named('conductor', supply.cable?.value.conductor))],
+    ['Least voltage at its far end', factText(tag, facts.get('voltage-at-probe'))],
+  ]);
 }
 
 type AnalogueSignal = CurrentLoopSignal | VoltageSignal;

@@ -1,0 +1,30 @@
+/** What can be drawn of a point: its section, the uncertainty of its reports, its history. */
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { budgetBars } from '../pictures/budget-bars.ts';
+import { historyPlot } from '../pictures/history-plot.ts';
+import { sectionOf } from '../pictures/section.ts';
+import { sectionDrawing } from '../pictures/section-drawing.ts';
+import type { Block } from './document.ts';
+
+export function sectionPicture(point: PointEvaluation): readonly Block[] {
+  const section = sectionOf(point);
+  if (!section.ok) return [];
+  const drawing = sectionDrawing(section.value, `Section of ${point.tag}`, () => undefined);
+  return [{ kind: 'picture', drawing, caption: 'Section through the wall and the probes, to scale.' }];
+}
+
+export function budgetPictures({ budgets }: PointEvaluation): readonly Block[] {
+  return [...budgets.values()].flatMap(({ worst }) =>
+    worst === undefined
+      ? []
+      : [{ kind: 'picture' as const, drawing: budgetBars(worst), caption: 'Where the uncertainty comes from.' }],
+  );
+}
+
+export function historyPictures({ histories, checkPlan }: PointEvaluation): readonly Block[] {
+  return [...histories.values()].map((history) => ({
+    kind: 'picture',
+    drawing: historyPlot(history, checkPlan.due?.due),
+    caption: 'Errors found at checks, and where they lead.',
+  }));
+}
