@@ -16,7 +16,9 @@ export type FromPage =
   | { readonly type: 'go-to'; readonly file: string; readonly start: number }
   /** The pointer is at a spot of a drawing. */
   | { readonly type: 'read'; readonly spot: readonly [x: number, y: number] }
-  | { readonly type: 'copy'; readonly svg: string };
+  | { readonly type: 'copy'; readonly svg: string }
+  /** What the controls are set to shall be written to the file. */
+  | { readonly type: 'write' };
 
 export type ToPage =
   | { readonly type: 'show'; readonly uri: string; readonly body: string }

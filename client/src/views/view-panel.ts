@@ -66,6 +66,9 @@ export function fillPanel(
         await tell({ type: 'reading', text: reading?.text ?? '' });
         return;
       }
+      case 'write':
+        await ask('dewright/viewWrite');
+        return;
       case 'copy':
         await env.clipboard.writeText(message.svg);
         window.setStatusBarMessage(l10n.t('The picture is in the clipboard.'), 3000);

@@ -20,6 +20,17 @@ th[aria-sort=descending] button::after { content: ' ↓'; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
 :is(td, li, p, a)[data-file], :is(td, li, p) [data-file] { color: var(--vscode-textLink-foreground); cursor: pointer; }
 :is(td, li, p) [data-file]:hover { text-decoration: underline; }
+.beyond { font-weight: 600; color: var(--vscode-editorWarning-foreground, inherit); }
+.findings { margin: 4px 0; padding-left: 18px; }
+fieldset { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 6px 16px; margin: 8px 0; padding: 4px 10px 8px; border: 1px solid var(--vscode-widget-border, #8884); }
+legend { font-weight: 600; }
+.field label { display: flex; justify-content: space-between; align-items: baseline; gap: 8px; }
+.field :is(input, select) { flex: none; width: 130px; box-sizing: border-box; }
+.field.changed label span { font-weight: 600; }
+.was { display: block; text-align: right; opacity: 0.85; }
+.problem { display: block; color: var(--vscode-errorForeground); }
+[aria-invalid] { border-color: var(--vscode-inputValidation-errorBorder, currentColor); }
+button:disabled { opacity: 0.5; cursor: default; }
 svg[data-reads] { cursor: crosshair; touch-action: none; }
 .spot { fill: none; stroke: var(--ink); visibility: hidden; }
 svg:focus-visible .spot { visibility: visible; }

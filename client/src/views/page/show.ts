@@ -3,19 +3,26 @@
 export function showBody(view: HTMLElement, body: string): void {
   const focused = view.contains(document.activeElement) ? document.activeElement : null;
   const key = focused === null ? undefined : keyOf(focused);
-  const written = focused instanceof HTMLInputElement ? focused.value : undefined;
+  const written = isText(focused) ? focused : undefined;
   view.innerHTML = body;
   if (key === undefined) return;
   const again = [...view.querySelectorAll<HTMLElement | SVGElement>(FOCUSABLE)].find((each) => keyOf(each) === key);
-  if (again instanceof HTMLInputElement && written !== undefined) again.value = written;
+  if (isText(again) && written !== undefined) {
+    again.value = written.value;
+    again.setSelectionRange(written.selectionStart, written.selectionEnd);
+  }
   again?.focus({ preventScroll: true });
+}
+
+function isText(element: Element | null | undefined): element is HTMLInputElement {
+  return element instanceof HTMLInputElement && ['text', 'search'].includes(element.type);
 }
 
 const FOCUSABLE = '[tabindex], input, select, button';
 
 /** What makes an element the same as one in the body before. */
 function keyOf(element: Element): string {
-  return ['id', 'name', 'data-file', 'data-start', 'aria-label']
+  return ['id', 'name', 'data-action', 'data-file', 'data-start', 'aria-label']
     .map((name) => element.getAttribute(name) ?? '')
     .join('\n');
 }
