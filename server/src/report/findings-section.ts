@@ -14,6 +14,7 @@ export function findingsSection(analysis: Analysis, tags: ReadonlyMap<string, un
       ...openFindings(
         findings.filter(({ subject }) => !tags.has(subject)),
         analysis,
+        ['about', 'severity', 'finding', 'rule'],
       ),
       ...table(
         'Accepted',
@@ -33,20 +34,20 @@ export function openAt(tag: string, analysis: Analysis): readonly Block[] {
   return openFindings(
     analysis.findings.filter(({ subject }) => subject === tag),
     analysis,
+    ['severity', 'finding', 'rule'],
   );
 }
 
-function openFindings(findings: readonly Finding[], analysis: Analysis): readonly Block[] {
+/** @param head which columns it has, up to all four: about, severity, finding, rule */
+function openFindings(findings: readonly Finding[], analysis: Analysis, head: readonly string[]): readonly Block[] {
   if (findings.length === 0) return [paragraph('Nothing is open.')];
   return table(
     'Open',
-    ['about', 'severity', 'finding', 'rule'],
-    findings.map((finding) => [
-      [words(finding.subject)],
-      [finding.severity],
-      message(finding, analysis),
-      [finding.rule],
-    ]),
+    head,
+    findings.map((finding) => {
+      const cells = [[words(finding.subject)], [finding.severity], message(finding, analysis), [finding.rule]];
+      return cells.slice(-head.length);
+    }),
   );
 }
 

@@ -67,8 +67,14 @@ function blockElement(block: Block): MarkupElement {
     case 'table':
       return tableElement(block);
     case 'picture':
-      return element('figure', {}, [withoutPlaces(block.drawing), element('figcaption', {}, [block.caption])]);
+      return element('figure', {}, [sized(withoutPlaces(block.drawing)), element('figcaption', {}, [block.caption])]);
   }
+}
+
+/** No larger than it was drawn, so that its letters stay smaller than those of the text. */
+function sized(drawing: MarkupElement): MarkupElement {
+  const width = String(drawing.attributes['viewBox'] ?? '').split(' ')[2] ?? '';
+  return element(drawing.name, { ...drawing.attributes, style: `max-width: ${width}px` }, drawing.children);
 }
 
 /** A table of no more rows is printed on one page. */
@@ -78,7 +84,8 @@ function tableElement({ caption, head, rows }: Table): MarkupElement {
   const cell = (text: Text, index: number): MarkupElement =>
     index === 0 ? element('th', { scope: 'row' }, textNodes(text)) : element('td', {}, textNodes(text));
   const names = head.map((name) => element('th', { scope: 'col' }, [name]));
-  return element('table', { class: rows.length <= MOST_ROWS_TOGETHER ? 'together' : undefined }, [
+  const together = rows.length <= MOST_ROWS_TOGETHER ? 'together' : '';
+  return element('table', { class: names.length === 0 ? `names ${together}` : together }, [
     element('caption', {}, [caption]),
     ...(names.length === 0 ? [] : [element('thead', {}, [element('tr', {}, names)])]),
     element(

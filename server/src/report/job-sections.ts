@@ -5,7 +5,7 @@ import { cautionsFor } from '../evaluate/cautions.ts';
 import type { ModelRef } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { Located } from '../model/located.ts';
-import type { HumidityProbeModel, TemperatureProbeModel } from '../model/model-types.generated.ts';
+import type { HumidityProbeModel, TemperatureProbeModel, TransmitterModel } from '../model/model-types.generated.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { SEVERITIES } from '../rules/rule.ts';
 import {
@@ -80,42 +80,27 @@ export function equipmentSection({ points, catalogue }: SiteEvaluation): Section
       ),
     );
   const rowsOf = <Model extends { readonly title?: Located<string> }>(
+    kind: string,
     models: ReadonlyMap<string, ModelRef<Model>>,
     figures: (model: Model) => Text,
   ): readonly (readonly Text[])[] =>
     [...models.values()].flatMap(({ id, model }) =>
-      model === undefined || !used(id) ? [] : [[[words(id)], stated(model.value.title), figures(model.value)]],
+      model === undefined || !used(id) ? [] : [[[words(id)], [kind], stated(model.value.title), figures(model.value)]],
     );
-  const head = ['model', 'what it is', 'figures of the data sheet'];
   return {
     title: ['Equipment'],
-    blocks: [
-      {
-        kind: 'paragraph',
-        text: ['The models that the points use, with the figures of the kit that all numbers here rest on.'],
-      },
-      ...table('Humidity probes', head, rowsOf(catalogue.humidityProbes, humidityProbeFigures)),
-      ...table('Air-temperature probes', head, rowsOf(catalogue.temperatureProbes, temperatureProbeFigures)),
-      ...table(
-        'Transmitters',
-        head,
-        rowsOf(catalogue.transmitters, ({ supply, loopMinimumVoltage, outputAccuracy }) =>
-          listed(
-            named('supply', supply?.value.voltage),
-            named('power', supply?.value.power),
-            named('least loop voltage', loopMinimumVoltage),
-            named('accuracy of the outputs', outputAccuracy),
-          ),
-        ),
-      ),
-      ...table(
-        'Receivers',
-        head,
-        rowsOf(catalogue.receivers, ({ input, bits, accuracy }) =>
+    blocks: table(
+      'The models that the points use, with the figures of the kits that all numbers here rest on',
+      ['model', 'kind', 'what it is', 'figures of the data sheet'],
+      [
+        ...rowsOf('humidity probe', catalogue.humidityProbes, humidityProbeFigures),
+        ...rowsOf('air-temperature probe', catalogue.temperatureProbes, temperatureProbeFigures),
+        ...rowsOf('transmitter', catalogue.transmitters, transmitterFigures),
+        ...rowsOf('receiver', catalogue.receivers, ({ input, bits, accuracy }) =>
           listed(named('input', input), named('bits', bits), named('accuracy', accuracy)),
         ),
-      ),
-    ],
+      ],
+    ),
   };
 }
 
@@ -152,5 +137,14 @@ function temperatureProbeFigures({ ranges, accuracy, drift, response, stem }: Te
     named('drift', drift),
     named('response', response),
     named('stem', stem?.value.diameter),
+  );
+}
+
+function transmitterFigures({ supply, loopMinimumVoltage, outputAccuracy }: TransmitterModel): Text {
+  return listed(
+    named('supply', supply?.value.voltage),
+    named('power', supply?.value.power),
+    named('least loop voltage', loopMinimumVoltage),
+    named('accuracy of the outputs', outputAccuracy),
   );
 }

@@ -29,6 +29,9 @@ caption { caption-side: top; text-align: left; font-weight: 600; padding-bottom:
 th, td { text-align: left; vertical-align: top; padding: 0.25rem 0.5rem 0.25rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: break-word; }
 thead th { border-bottom: 2px solid var(--rule); color: var(--quiet); font-weight: 600; }
 tbody th { font-weight: 500; }
+tbody th [data-words] { white-space: nowrap; }
+.names th { width: 36%; }
+main > section:last-child ul { columns: 2; font-size: 0.85rem; }
 thead { display: table-header-group; }
 tr, figure, .caution, .together { break-inside: avoid; }
 tbody tr:first-child { break-before: avoid; }

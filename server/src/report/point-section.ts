@@ -122,7 +122,7 @@ function reasonBlocks(view: PointEvaluation): readonly Block[] {
       [told(fact.title)],
       factWithCorner(view.tag, fact),
       [`${bound} `, ...limit],
-      [isKept ? 'yes' : 'no'],
+      [isKept ? 'yes' : 'no, see what is open'],
       [rule],
     ]),
   );
