@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
+import { VISITS } from './in-host/visits.ts';
 import { CACHE_FOLDER } from './paths.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import {
@@ -76,6 +77,16 @@ describeInEditor('in the workbench', () => {
     await openSite();
     const hover = await hoverAt(page, placeOf('kiln-2:'));
     await hover.filter({ hasText: `Highest dew point: ${highest.toFixed(1)} °C` }).waitFor();
+  });
+
+  it('a hover on a plan of checks draws the errors that the visits found', async () => {
+    for (const [path, text] of Object.entries(VISITS)) writeFileSync(join(editor.folder, path), text);
+    await openSite();
+    const hover = await hoverAt(page, placeOf('checks:'));
+    const picture = hover.locator('img[src^="data:image/svg+xml"]').first();
+    await picture.waitFor();
+    await expect.poll(() => picture.evaluate((image) => Reflect.get(image, 'naturalWidth'))).toBe(320);
+    expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual(300);
   });
 
   it('a quick fix by keyboard ends on disk', async () => {

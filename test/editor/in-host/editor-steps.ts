@@ -115,10 +115,10 @@ export function matches(text: string, pattern: RegExp): void {
   if (!pattern.test(text)) throw new Error(`expected ${pattern} in ${JSON.stringify(text)}`);
 }
 
-async function until<T>(what: string, look: () => T | undefined): Promise<T> {
+export async function until<T>(what: string, look: () => T | undefined | Promise<T | undefined>): Promise<T> {
   const deadline = Date.now() + PATIENCE;
   for (;;) {
-    const seen = look();
+    const seen = await look();
     if (seen !== undefined) return seen;
     if (Date.now() > deadline) throw new Error(`waited in vain for ${what}`);
     await new Promise((resolve) => setTimeout(resolve, BETWEEN_LOOKS));

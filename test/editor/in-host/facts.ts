@@ -18,6 +18,7 @@ export const FACTS = {
   reading: [
     'a hover on a point shows its highest dew point',
     'a hover on a report shows what its uncertainty is made of',
+    'a hover on a plan of checks shows what the visits found, with a picture',
     'a dew point stands beside the humidity of a space',
     'a line above a point tells its state, and leads to the place that it speaks of',
     'numbers, units, quantities and names are coloured apart',

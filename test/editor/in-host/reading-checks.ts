@@ -1,7 +1,20 @@
 /** What is shown of a file to whoever reads it. */
 import * as vscode from 'vscode';
-import { ask, equal, findingOf, matches, open, placeOf, SITE_FILE, whole } from './editor-steps.ts';
+import {
+  ask,
+  equal,
+  findingOf,
+  matches,
+  open,
+  placeOf,
+  SITE_FILE,
+  until,
+  whole,
+  workspaceFile,
+  write,
+} from './editor-steps.ts';
 import type { Checks } from './facts.ts';
+import { VISITS } from './visits.ts';
 
 export const READING_CHECKS: Checks<'reading'> = {
   async 'a hover on a point shows its highest dew point'() {
@@ -13,6 +26,14 @@ export const READING_CHECKS: Checks<'reading'> = {
       await hoverText('dew-point'),
       /Uncertainty of the dew point.*\n[\s\S]*\| accuracy of the humidity sensor \|/,
     );
+  },
+
+  async 'a hover on a plan of checks shows what the visits found, with a picture'() {
+    const files = Object.entries(VISITS);
+    for (const [path, text] of files) await write(path, text);
+    const seen = /!\[\]\(data:image\/svg\+xml,[\s\S]*\| 58\.5 °C \|[\s\S]*The drift is 0\.25 ± /;
+    await until('the history in the hover', async () => seen.test(await hoverText('checks:')) || undefined);
+    for (const [path] of files) await vscode.workspace.fs.delete(workspaceFile(path));
   },
 
   async 'a dew point stands beside the humidity of a space'() {
