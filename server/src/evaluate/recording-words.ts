@@ -1,7 +1,6 @@
 /** What a recording says, in sentences that the command line, hovers and findings share. */
-import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { dimensionOfBounded, titleOfBounded } from './recording-bounds.ts';
 import type {
   BoundedQuantity,
   Excess,
@@ -11,14 +10,6 @@ import type {
   RecordingSummary,
   SensorHumidity,
 } from './recording-summary.ts';
-
-export function titleOfBounded(quantity: BoundedQuantity): string {
-  return quantity === 'speed' ? 'air speed' : quantityInfo(quantity).title;
-}
-
-export function dimensionOfBounded(quantity: BoundedQuantity): Dimension {
-  return quantity === 'speed' ? 'speed' : quantityInfo(quantity).dimension;
-}
 
 /** `49 rows from … to …, one every 15 min: 12 h, all of it with a value.` */
 export function extentWords({ extent }: RecordingSummary): string {

@@ -1,5 +1,6 @@
 /** What `replay` prints of a recording: text for a person, JSON for programs. */
 import type { DetectedColumns } from '../../evaluate/recording-answer.ts';
+import { dimensionOfBounded } from '../../evaluate/recording-bounds.ts';
 import type {
   BoundedQuantity,
   EnvelopeOutside,
@@ -8,7 +9,6 @@ import type {
   SensorHumidity,
 } from '../../evaluate/recording-summary.ts';
 import {
-  dimensionOfBounded,
   excessWords,
   extentWords,
   faultWords,
