@@ -5,6 +5,7 @@
 import { type Disposable, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { FILE_PATTERN } from './client-options.ts';
+import { readCommitted } from './committed.ts';
 import { gitIgnored } from './git-ignored.ts';
 import { readFile } from './read-file.ts';
 
@@ -14,6 +15,9 @@ export function answerFileRequests(client: BaseLanguageClient): Disposable[] {
   return [
     client.onRequest('dewright/findFiles', async () => ({ uris: await findFiles() })),
     client.onRequest('dewright/readFile', async ({ uri }: { readonly uri: string }) => ({ text: await readFile(uri) })),
+    client.onRequest('dewright/readCommitted', async ({ uri }: { readonly uri: string }) => ({
+      text: await readCommitted(uri),
+    })),
   ];
 }
 

@@ -18,7 +18,7 @@ export async function readFile(requested: string): Promise<string | null> {
 }
 
 /** Inside a workspace folder, or below the folder of an open site, kit or visit file: opened alone, it finds its kits. */
-function mayBeRead(uri: Uri): boolean {
+export function mayBeRead(uri: Uri): boolean {
   if (workspace.getWorkspaceFolder(uri) !== undefined) return true;
   return workspace.textDocuments.some(
     (document) =>

@@ -4,6 +4,7 @@ import type { BaseLanguageClient } from 'vscode-languageclient';
 import { showFileStatus } from './file-status.ts';
 import { answerFileRequests } from './files.ts';
 import { offerNewSite } from './new-site.ts';
+import { offerPack } from './pack.ts';
 import { showRulePages } from './rule-pages.ts';
 import { offerViews } from './views/views.ts';
 
@@ -16,6 +17,7 @@ export function start(context: ExtensionContext, client: BaseLanguageClient): vo
     ...showRulePages(client),
     ...showFileStatus(client),
     ...offerNewSite(client),
+    ...offerPack(client),
     ...offerViews(client, context.extensionUri),
     commands.registerCommand('dewright.restart', async () => {
       await client.stop().catch(() => undefined); // one that hangs does not answer, and is ended by the start

@@ -17,6 +17,7 @@ export function viewKinds(): readonly ViewKind[] {
     { name: 'chart', command: 'dewright.showChart', title: l10n.t('Moist-Air Chart'), languages: SITES },
     { name: 'point', command: 'dewright.showPoint', title: l10n.t('Point'), languages: SITES },
     { name: 'what-if', command: 'dewright.tryValues', title: l10n.t('Other Values'), languages: SITES },
+    { name: 'comparison', command: 'dewright.showChanges', title: l10n.t('Changes'), languages: SITES },
     { name: 'overview', command: 'dewright.showOverview', title: l10n.t('All Points'), languages: [] },
   ];
 }

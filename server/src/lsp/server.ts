@@ -22,6 +22,7 @@ import { accessThroughClient, type FileAccess } from './file-access.ts';
 import { serveHints } from './hint-requests.ts';
 import { Library } from './library.ts';
 import { serveNavigation } from './navigation-requests.ts';
+import { servePack } from './pack-requests.ts';
 import { rangeIn } from './protocol.ts';
 import type { Served } from './served.ts';
 import { readSettings } from './settings.ts';
@@ -86,6 +87,7 @@ function serve(connection: Connection, client: Client, library: Library): void {
   serveExtension(served);
   serveHints(served, settings);
   serveNavigation(served);
+  servePack(served);
   serveStructure(served);
   serveTexts(served);
   serveViews(served, (uri) => documents.get(uri) !== undefined);

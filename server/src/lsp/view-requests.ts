@@ -5,6 +5,7 @@ import type { XY } from '../pictures/svg.ts';
 import { overviewView } from '../views/overview.ts';
 import type { View, ViewKind, ViewRequest } from '../views/view.ts';
 import { VIEW_KINDS } from '../views/view-kinds.ts';
+import { comparisonOf } from './comparison-requests.ts';
 import { overviewOf } from './overview-requests.ts';
 import { workspaceEditOf } from './protocol.ts';
 import type { Served } from './served.ts';
@@ -24,6 +25,7 @@ interface Asked {
 export function serveViews(served: Served, isOpen: (uri: string) => boolean): void {
   const { connection, workspace, analysisOf, find } = served;
   const rowsOfAll = overviewOf(served, isOpen);
+  const changesIn = comparisonOf(served);
   const asked = async ({ kind: name, uri, position, inputs }: ViewParams): Promise<Asked | undefined> => {
     const kind = VIEW_KINDS.get(name);
     const analysis = await analysisOf(uri);
@@ -33,6 +35,10 @@ export function serveViews(served: Served, isOpen: (uri: string) => boolean): vo
   };
   connection.onRequest('dewright/view', async (params: ViewParams) => {
     if (params.kind === OVERVIEW) return written(overviewView(await rowsOfAll()));
+    if (params.kind === COMPARISON) {
+      const view = await changesIn(params.uri, params.inputs);
+      return view === undefined ? null : written(view);
+    }
     const { kind, request } = (await asked(params)) ?? {};
     return kind === undefined || request === undefined ? null : written(kind.show(request));
   });
@@ -52,6 +58,8 @@ export function serveViews(served: Served, isOpen: (uri: string) => boolean): vo
 
 /** The one view that is about no single file. */
 const OVERVIEW = 'overview';
+/** The one view that needs files as they were. */
+const COMPARISON = 'comparison';
 
 function written({ title, body }: View) {
   return { title, body: body.map(writeMarkup).join('') };
