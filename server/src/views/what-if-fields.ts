@@ -75,8 +75,10 @@ function valueAt(analysis: Analysis, schema: SchemaNode, at: number, key: string
     return dimension === undefined ? undefined : { kind: 'quantity', form: schema.quantity.form, dimension, example };
   }
   const words = schema.reference === undefined ? (schema.enum ?? []) : modelsOf(analysis, schema.reference);
-  // Another kind would need other keys beside it.
-  return words.length === 0 || key === 'kind' ? undefined : { kind: 'choice', words: words.map(String) };
+  // Another kind needs other keys beside it, another quantity other units.
+  return words.length === 0 || key === 'kind' || key === 'quantity'
+    ? undefined
+    : { kind: 'choice', words: words.map(String) };
 }
 
 function modelsOf({ content }: Analysis, reference: NonNullable<SchemaNode['reference']>): readonly string[] {
