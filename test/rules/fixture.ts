@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
+import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
 import { fileKindOf } from '../../server/src/model/schema.ts';
 
 /** The day on which the fixtures are looked at. */
@@ -71,20 +72,40 @@ export function fixtureOf(rule: string): Fixture {
   };
 }
 
+/** Texts by the names of files in a fixture's folder, in place of what lies there. */
+export type Texts = ReadonlyMap<string, string>;
+
 /** The workspace of one file of a fixture: the file, the files beside it that are no examples, and the shared kits. */
-export function workspaceOf(fixture: Fixture, file: string, text: string): Workspace {
+export function workspaceOf(fixture: Fixture, file: string, texts: Texts): Workspace {
   const workspace = new Workspace({ today: () => TODAY });
   const kits = `${RULES_FOLDER}kits/`;
   for (const kit of readdirSync(kits)) workspace.set(fileUri(`${kits}${kit}`), readFileSync(`${kits}${kit}`, 'utf8'));
-  for (const other of fixture.files) {
-    const isExample = /^(faulty|sound)/.test(other);
-    if (!isExample && fileKindOf(other) !== undefined) workspace.set(fileUri(fixture.path(other)), fixture.read(other));
+  const beside = fixture.files.filter((other) => !/^(faulty|sound)|\.fixed\./.test(other));
+  for (const name of [...beside, file]) {
+    if (fileKindOf(name) !== undefined)
+      workspace.set(fileUri(fixture.path(name)), texts.get(name) ?? fixture.read(name));
   }
-  workspace.set(fileUri(fixture.path(file)), text);
   workspace.markWhole();
+  setRecording(workspace, fixture, file);
   return workspace;
 }
 
-export function findingsOf(fixture: Fixture, file: string, text: string): readonly Finding[] {
-  return workspaceOf(fixture, file, text).analysis(fileUri(fixture.path(file)))?.findings ?? [];
+/**
+ * What was read of the recording of a visit lies beside it; test/recording holds it against the log. It was read with
+ * the site as it lies there, and says nothing of another.
+ */
+function setRecording(workspace: Workspace, fixture: Fixture, file: string): void {
+  const beside = file.replace('.dewvisit.yaml', '.recording.json');
+  const visit = fileUri(fixture.path(file));
+  const content = workspace.analysis(visit)?.content;
+  if (content?.kind !== 'visit' || content.recording === undefined || !fixture.files.includes(beside)) return;
+  const answer = JSON.parse(fixture.read(beside)) as RecordingAnswer;
+  const { basis, key } = content.recording;
+  if (answer.kind === 'summary' && JSON.stringify(answer.summary.basis) === JSON.stringify(basis))
+    workspace.setRecording(visit, { key, answer });
+}
+
+/** @param texts where the file, or one beside it, is not as it lies there */
+export function findingsOf(fixture: Fixture, file: string, texts: Texts): readonly Finding[] {
+  return workspaceOf(fixture, file, texts).analysis(fileUri(fixture.path(file)))?.findings ?? [];
 }

@@ -55,7 +55,8 @@ export function evaluateSite(
     const same = known?.located === entry.located && known.settings === settings;
     spaces.set(id, same ? known : evaluateSpace(id, entry.keyOrigin, entry.located, settings));
   }
-  const readings = readingsByTag(surroundings.visitsTo(parsed.file), settings.coverage.value);
+  const visits = surroundings.visitsTo(parsed.file);
+  const readings = readingsByTag(visits, settings.coverage.value);
   const points = new Map<string, PointEvaluation>();
   for (const [tag, entry] of model.points) {
     const space = spaces.get(entry.located?.value.space?.value ?? '');
@@ -64,7 +65,7 @@ export function evaluateSite(
     const known = before?.points.get(tag);
     points.set(tag, known !== undefined && sameInputs(known, inputs) ? known : evaluatePoint(inputs));
   }
-  return { file: parsed.file, model, settings, catalogue, kits, kitFiles, spaces, points };
+  return { file: parsed.file, model, settings, catalogue, kits, kitFiles, spaces, points, visits };
 }
 
 function sameInputs(one: PointInputs, other: PointInputs): boolean {

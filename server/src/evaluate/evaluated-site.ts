@@ -4,6 +4,7 @@ import type { ModelCatalogue } from './models.ts';
 import type { PointEvaluation } from './point.ts';
 import type { SiteSettings } from './site-settings.ts';
 import type { SpaceEvaluation } from './space.ts';
+import type { VisitOfSite } from './visit-reading.ts';
 
 export interface EvaluatedSite {
   /** URI of the site file. */
@@ -13,4 +14,6 @@ export interface EvaluatedSite {
   readonly catalogue: ModelCatalogue;
   readonly spaces: ReadonlyMap<string, SpaceEvaluation>;
   readonly points: ReadonlyMap<string, PointEvaluation>;
+  /** The visits to it. */
+  readonly visits: readonly VisitOfSite[];
 }

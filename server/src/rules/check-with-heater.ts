@@ -3,20 +3,21 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { isUnread } from '../evaluate/unread.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
-import type { FindingDraft, Rule } from './rule.ts';
+import type { FindingDraft, Rule, VisitView } from './rule.ts';
+import { heaterUntold } from './support/heater-untold.ts';
 import { heaterIsOn } from './support/related.ts';
 
 export const rule: Rule = {
   name: 'check-with-heater',
   group: 'Uncertainty and checks',
   severity: 'warning',
-  title: 'A heated probe is checked over salts, and the plan does not say whether its heater works meanwhile.',
+  title: 'A heated probe is checked over salts, and nothing says whether its heater works meanwhile.',
   why: 'A heated sensor sees less humidity than the air over the salt has. Whoever adjusts the probe to the salt’s figure then puts it wrong by a fifth or more.',
   mend: 'Switch the heater off for the check and say so; or say that it is on, and compare with what a heated sensor sees.',
   sources: ['Greenspan, J. Res. NBS 81A (1977) 89; OIML R 121:1996', 'IAPWS SR1-86(1992)'],
   facts: ['salt/SALT/expected-reading', 'salt/SALT/heated-reading'],
   fixes: ['choice'],
-  check: { point: heatedMeanwhile },
+  check: { point: heatedMeanwhile, visit: readWithoutAWord },
 };
 
 function heatedMeanwhile(view: PointEvaluation): readonly FindingDraft[] {
@@ -52,4 +53,24 @@ function heatedMeanwhile(view: PointEvaluation): readonly FindingDraft[] {
       ],
     },
   ];
+}
+
+function readWithoutAWord({ file, model, visited }: VisitView): readonly FindingDraft[] {
+  if (visited.state !== 'found') return [];
+  const readings = [...visited.site.points.values()].flatMap((point) =>
+    point.readings.filter((reading) => reading.file === file && heaterUntold(reading, point)),
+  );
+  return readings.map(({ origin, tag }) => {
+    const cursor = model.readings.find((reading) => reading.origin === origin)?.cursor;
+    const edit = (word: string) => (cursor === undefined ? undefined : appendPair(cursor, 'heater', word));
+    return {
+      message: `The reading over the salt does not say whether the heater of ${tag} worked, and a heated sensor sees less than the salt gives. Write down whether it was off or on.`,
+      origin,
+      subject: tag,
+      fixes: [
+        { title: 'Write down that the heater was off', kind: 'choice', edits: [edit('off')] },
+        { title: 'Write down that the heater was on', kind: 'choice', edits: [edit('on')] },
+      ],
+    };
+  });
 }

@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { problemsUnder } from './support/file-problems.ts';
+import { settingProblems } from './support/visit-settings.ts';
 
 export const rule: Rule = {
   name: 'difference-in-degrees',
@@ -11,5 +12,8 @@ export const rule: Rule = {
   sources: ['BIPM, The International System of Units, 9th edition, section 2.3.1, from memory'],
   facts: [],
   fixes: ['safe'],
-  check: { file: (view) => problemsUnder('difference-in-degrees', view) },
+  check: {
+    file: (view) => problemsUnder('difference-in-degrees', view),
+    visit: (view) => settingProblems('difference-in-degrees', view),
+  },
 };

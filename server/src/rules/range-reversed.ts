@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { problemsUnder } from './support/file-problems.ts';
+import { settingProblems } from './support/visit-settings.ts';
 
 export const rule: Rule = {
   name: 'range-reversed',
@@ -11,5 +12,8 @@ export const rule: Rule = {
   sources: ['The file format: LOW .. HIGH UNIT'],
   facts: [],
   fixes: ['safe'],
-  check: { file: (view) => problemsUnder('range-reversed', view) },
+  check: {
+    file: (view) => problemsUnder('range-reversed', view),
+    visit: (view) => settingProblems('range-reversed', view),
+  },
 };

@@ -38,6 +38,7 @@ import { rule as inputMissing } from './input-missing.ts';
 import { rule as insertionShort } from './insertion-short.ts';
 import { rule as insulationMissing } from './insulation-missing.ts';
 import { rule as kitConflict } from './kit-conflict.ts';
+import { rule as logOutsideEnvelope } from './log-outside-envelope.ts';
 import { rule as loopLoadHigh } from './loop-load-high.ts';
 import { rule as nearSaturationControl } from './near-saturation-control.ts';
 import { rule as outsideRange } from './outside-range.ts';
@@ -54,10 +55,12 @@ import { rule as responseTooSlow } from './response-too-slow.ts';
 import { rule as sampleLineCold } from './sample-line-cold.ts';
 import { rule as schema } from './schema.ts';
 import { rule as sensorMayCondense } from './sensor-may-condense.ts';
+import { rule as settingDiffers } from './setting-differs.ts';
 import { rule as signalNotReported } from './signal-not-reported.ts';
 import { rule as spanMismatch } from './span-mismatch.ts';
 import { rule as spanTooNarrow } from './span-too-narrow.ts';
 import { rule as spanTooWide } from './span-too-wide.ts';
+import { rule as stepOpen } from './step-open.ts';
 import { rule as stillAir } from './still-air.ts';
 import { rule as supplyOutOfRange } from './supply-out-of-range.ts';
 import { rule as tagDuplicate } from './tag-duplicate.ts';
@@ -66,6 +69,7 @@ import { rule as toleranceMissed } from './tolerance-missed.ts';
 import { rule as transmitterFull } from './transmitter-full.ts';
 import { rule as unusedDefinition } from './unused-definition.ts';
 import { rule as valueUnreadable } from './value-unreadable.ts';
+import { rule as visitDisagrees } from './visit-disagrees.ts';
 import { rule as wallCondenses } from './wall-condenses.ts';
 import { rule as yamlSyntax } from './yaml-syntax.ts';
 import { rule as zoneNotCertified } from './zone-not-certified.ts';
@@ -111,6 +115,7 @@ export const RULES: readonly Rule[] = [
   insertionShort,
   insulationMissing,
   kitConflict,
+  logOutsideEnvelope,
   loopLoadHigh,
   nearSaturationControl,
   outsideRange,
@@ -127,10 +132,12 @@ export const RULES: readonly Rule[] = [
   sampleLineCold,
   schema,
   sensorMayCondense,
+  settingDiffers,
   signalNotReported,
   spanMismatch,
   spanTooNarrow,
   spanTooWide,
+  stepOpen,
   stillAir,
   supplyOutOfRange,
   tagDuplicate,
@@ -139,6 +146,7 @@ export const RULES: readonly Rule[] = [
   transmitterFull,
   unusedDefinition,
   valueUnreadable,
+  visitDisagrees,
   wallCondenses,
   yamlSyntax,
   zoneNotCertified,

@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { problemsUnder } from './support/file-problems.ts';
+import { settingProblems, wordsNotKnown } from './support/visit-settings.ts';
 
 export const rule: Rule = {
   name: 'value-unreadable',
@@ -11,5 +12,8 @@ export const rule: Rule = {
   sources: ['The units that the file formats accept'],
   facts: [],
   fixes: ['safe', 'choice'],
-  check: { file: (view) => problemsUnder('value-unreadable', view) },
+  check: {
+    file: (view) => problemsUnder('value-unreadable', view),
+    visit: (view) => [...settingProblems('value-unreadable', view), ...wordsNotKnown(view)],
+  },
 };

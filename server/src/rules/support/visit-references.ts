@@ -1,22 +1,27 @@
-/** Names in a visit file that stand for nothing: its site, points and quantities of it, and salts. */
+/** Names in a visit file that stand for nothing: its site, the points, quantities, steps and settings of it, and salts. */
 import { nearestWord } from '../../base/nearest.ts';
 import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
+import { handoverSteps, stepKeys, stepOfKey } from '../../evaluate/handover-plan.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
 import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
-import type { Reading } from '../../model/model-types.generated.ts';
+import type { Reading, Step } from '../../model/model-types.generated.ts';
+import type { Entry } from '../../model/read-file.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
 import { replaceInScalar } from '../../syntax/edit.ts';
 import type { FindingDraft, VisitedSite, VisitView } from '../rule.ts';
 import { changeTo } from './reference-fixes.ts';
+import { settingsNotThere } from './visit-settings.ts';
 
-export function unknownInVisit({ model, visited }: VisitView): readonly FindingDraft[] {
+export function unknownInVisit(view: VisitView): readonly FindingDraft[] {
+  const { model, visited } = view;
   return [
     ...siteNotTold(visited),
     ...model.readings.flatMap(({ value }) => saltNotThere(value)),
     ...(visited.state === 'found' ? unknownOfSite(model, visited.site) : []),
     ...(visited.state === 'found' ? spaceNotThere(model.logSpace, visited.site) : []),
+    ...settingsNotThere(view),
   ];
 }
 
@@ -53,6 +58,7 @@ function unknownOfSite(model: VisitModel, site: EvaluatedSite): readonly Finding
   return [
     ...named.flatMap((tag) => pointNotThere(tag, site)),
     ...model.readings.flatMap(({ value }) => quantityNotShown(value, site)),
+    ...[...model.steps.values()].flatMap((entry) => stepNotThere(entry, site)),
   ];
 }
 
@@ -73,6 +79,23 @@ function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSi
   const then = near === undefined ? 'Name one that is there.' : `The nearest is “${near}”.`;
   const message = `“${named.value}” is no point of the site ${settings.id}. ${then}`;
   return [{ message, origin: named.origin, subject: named.value, fixes: changeTo(near, named) }];
+}
+
+function stepNotThere({ name, keyOrigin, located }: Entry<Step>, { points }: EvaluatedSite): readonly FindingDraft[] {
+  const point = points.get(located?.value.point?.value ?? '');
+  if (point === undefined || point.entry.broken || stepOfKey(name, point) !== undefined) return [];
+  const known = handoverSteps(point).map((step) => step.name);
+  const near = nearestWord(name, handoverSteps(point).flatMap(stepKeys))?.word;
+  const then = near === undefined ? `Its steps are ${known.join(', ')}.` : `The nearest is “${near}”.`;
+  const edit = near === undefined || keyOrigin.definedAt !== undefined ? undefined : { ...keyOrigin, newText: near };
+  return [
+    {
+      message: `“${name}” is no step of the handover of ${point.tag}. ${then}`,
+      origin: keyOrigin,
+      subject: point.tag,
+      fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
+    },
+  ];
 }
 
 function quantityNotShown({ point, quantity, using }: Reading, { points }: EvaluatedSite): readonly FindingDraft[] {

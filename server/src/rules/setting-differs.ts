@@ -1,0 +1,67 @@
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
+import type { PointSetting } from '../evaluate/point-settings.ts';
+import { type SettingValue, settingWords } from '../evaluate/setting-value.ts';
+import { appendPair, replaceScalar } from '../syntax/edit.ts';
+import { yamlWord } from '../syntax/yaml-word.ts';
+import type { FindingDraft, FixDraft, Rule, VisitView } from './rule.ts';
+import { type SettingOfPoint, settingsOfVisit } from './support/visit-settings.ts';
+
+export const rule: Rule = {
+  name: 'setting-differs',
+  group: 'Visits',
+  severity: 'error',
+  title: 'An instrument says that it is set to something else than the site file has.',
+  why: 'Whoever reads the site file takes it for what is out there. Alarms, spans and sources of air temperature that are set otherwise make readings that nobody can account for.',
+  mend: 'Set the instrument as the site file has it, and write down at the next visit what it then says; or, where the instrument is right, set the site file to it. A visit is a record of what was found: accept the finding there with a reason rather than change the record.',
+  leavesAlone:
+    'Settings of which the site file says nothing and for which nothing is built in, and those that a later visit has found as the site file has them.',
+  sources: ['common practice, no source'],
+  facts: [],
+  fixes: ['choice'],
+  check: {
+    visit: (view) => settingsOfVisit(view).flatMap((setting) => differs(setting, view)),
+  },
+};
+
+function differs({ point, recorded }: SettingOfPoint, { visited, model }: VisitView): readonly FindingDraft[] {
+  const { path, located, setting, value, wanted, agrees } = recorded;
+  if (agrees !== false || setting === undefined || value === undefined || wanted === undefined) return [];
+  const date = model.header?.value.date?.value ?? '';
+  if (visited.state !== 'found' || isToldLater(visited.site, point.tag, path, date)) return [];
+  const { file } = visited.site;
+  const { given, map } = setting;
+  const [here, says] =
+    given === undefined ? ['It would be given here.', 'leaves it at'] : ['The site file says it here.', 'says'];
+  return [
+    {
+      message: `“${path}” of ${point.tag} is set to ${settingWords(value)}, and the site file ${says} ${settingWords(wanted)}. Set the instrument to that, or the site file to the instrument.`,
+      origin: located.origin,
+      subject: point.tag,
+      related: [{ message: here, origin: given?.origin ?? map.keyOrigin ?? map.origin, file }],
+      fixes: [adopt(setting, typeof value === 'string' ? yamlWord(value) : String(located.value), value, file)],
+    },
+  ];
+}
+
+/** What was found later counts instead. */
+function isToldLater({ visits }: EvaluatedSite, tag: string, path: string, date: string): boolean {
+  return visits.some(({ model }) => {
+    const isLater = (model.header?.value.date?.value ?? '') > date;
+    return isLater && model.settings.some(({ value }) => value.point?.value === tag && value.others.has(path));
+  });
+}
+
+/** @param text as a file spells it */
+function adopt(
+  { given, map, key, path, written }: PointSetting,
+  text: string,
+  value: SettingValue,
+  file: string,
+): FixDraft {
+  const edit = given === undefined ? appendPair(map.cursor, key, written(text)) : replaceScalar(given.cursor, text);
+  return {
+    title: `Set the site file to the instrument: ${path} ${settingWords(value)}`,
+    kind: 'choice',
+    edits: [edit && { ...edit, file }],
+  };
+}

@@ -1,0 +1,90 @@
+import { showFact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { ReadingError } from '../evaluate/reading-error.ts';
+import { readingFacts } from '../evaluate/reading-facts.ts';
+import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
+import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';
+import { heaterUntold } from './support/heater-untold.ts';
+import { settingsOfVisit } from './support/visit-settings.ts';
+
+export const rule: Rule = {
+  name: 'visit-disagrees',
+  group: 'Visits',
+  severity: 'warning',
+  title: 'A point and its reference differ by more than their uncertainties explain.',
+  why: 'One of the two is wrong, or they did not see the same air. Until it is known which, the process runs on a reading that nobody can vouch for.',
+  mend: 'Let both settle and read them again. If they still differ, look at the settings, at the sensor and at where the two sit; then adjust or replace, and write down the pair as left.',
+  leavesAlone:
+    'Pairs of which one uncertainty is not known, and pairs that a later one with the same kind of reference shows to be put right.',
+  sources: ['ISO 13528, En number'],
+  facts: ['reading/error', 'reading/point-uncertainty', 'reading/reference-uncertainty', 'reading/allowed-difference'],
+  fixes: [],
+  check: { visit: disagreements },
+};
+
+/** Largest En number that agrees. */
+const AGREES_TO = 1;
+
+function disagreements(view: VisitView): readonly FindingDraft[] {
+  if (view.visited.state !== 'found') return [];
+  return [...view.visited.site.points.values()].flatMap((point) =>
+    [...point.histories.values()].flatMap(({ errors }) =>
+      errors
+        .filter(({ reading }) => reading.file === view.file && !heaterUntold(reading, point))
+        .flatMap((error) => disagrees(error, errors, point, view)),
+    ),
+  );
+}
+
+function disagrees(
+  found: ReadingError,
+  all: readonly ReadingError[],
+  point: PointEvaluation,
+  view: VisitView,
+): readonly FindingDraft[] {
+  const { reading, enNumber } = found;
+  const facts = readingFacts(found, point.settings.coverage.value);
+  if (facts === undefined || enNumber === undefined || agrees(enNumber)) return [];
+  if (all.some((other) => putsRight(other, found))) return [];
+  const { title, dimension } = quantityInfo(reading.quantity);
+  const [shown, reference] = [reading.shown, reading.reference].map((value) => showQuantity(value, dimension));
+  const { error, ofPoint, ofReference, allowed } = facts;
+  const source = otherSource(found, view);
+  const advice =
+    source.length > 0
+      ? 'The instrument takes its air temperature from elsewhere than the site file says: set that right and compare again.'
+      : 'Let both settle and read them again, then look at the sensor, the settings and where the two sit.';
+  return [
+    {
+      message: `${point.tag} showed ${shown} where the reference had ${reference}: the error of the ${title} is ${showFact(error)}, and the uncertainties of the point, ${showFact(ofPoint)}, and of the reference, ${showFact(ofReference)}, allow ${showFact(allowed)} (En ${formatNumber(enNumber, 2)}). ${advice}`,
+      origin: reading.origin,
+      subject: point.tag,
+      facts: [error, ofPoint, ofReference, allowed],
+      related: source,
+    },
+  ];
+}
+
+function agrees(enNumber: number): boolean {
+  return Math.abs(enNumber) <= AGREES_TO;
+}
+
+/** Read after it, with the same kind of reference, and in agreement. */
+function putsRight({ reading, enNumber }: ReadingError, { reading: found }: ReadingError): boolean {
+  const isAfter = reading.date > found.date || isLeftAfter(reading, found);
+  return isAfter && reading.using === found.using && enNumber !== undefined && agrees(enNumber);
+}
+
+function isLeftAfter(reading: ReadingError['reading'], found: ReadingError['reading']): boolean {
+  return reading.date === found.date && reading.state === 'as-left' && found.state !== 'as-left';
+}
+
+/** Where the same visit has found that the quantity takes its air temperature from another source. */
+function otherSource({ reading: { tag, quantity } }: ReadingError, view: VisitView): readonly Related[] {
+  return settingsOfVisit(view).flatMap(({ point, recorded: { path, agrees: same, located } }) =>
+    point.tag === tag && path === `${quantity}.air-temperature` && same === false
+      ? [{ message: 'The source of the air temperature as the instrument has it.', origin: located.origin }]
+      : [],
+  );
+}
