@@ -104,9 +104,9 @@ describe('a value that is tried', () => {
     const heated = (rise: number) => (88 * psychrolib.GetSatVapPres(78)) / psychrolib.GetSatVapPres(78 + rise);
     const [, ...shown] = numbers.find(([title]) => title === 'Highest humidity at the sensor') ?? [];
     expect(shown.length).toBe(2);
-    // Half of the last digit shown, and the enhancement factor that psychrolib leaves out: 0.02 %RH over 8 K.
+    // Half of the last digit shown, and the enhancement factor that psychrolib leaves out: over 8 K it falls by 0.1 %.
     for (const [index, rise] of [8, 1].entries()) {
-      expect(Math.abs(Number.parseFloat(shown[index] ?? '') - heated(rise))).toBeLessThan(0.07);
+      expect(Math.abs(Number.parseFloat(shown[index] ?? '') - heated(rise))).toBeLessThan(0.05 + 0.001 * heated(rise));
     }
   });
 
