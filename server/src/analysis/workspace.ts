@@ -4,7 +4,7 @@
  */
 
 import type { VisitOfSite } from '../evaluate/visit-reading.ts';
-import type { KnownRecording } from '../evaluate/visited-recording.ts';
+import type { KnownRecording, ReadRecording } from '../evaluate/visited-recording.ts';
 import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';
@@ -88,6 +88,14 @@ export class Workspace {
       });
     } else Object.assign(known, { text, revision });
     this.#index.changed(file);
+  }
+
+  /** The recording that a visit names. Only where one is named is anything computed. */
+  recordingOf(visit: string): ReadRecording | undefined {
+    const parsed = this.parsed(visit);
+    if (parsed?.kind !== 'visit' || visitModelOf(parsed.model).log === undefined) return undefined;
+    const content = this.analysis(visit)?.content;
+    return content?.kind === 'visit' ? content.recording : undefined;
   }
 
   /** Says what was read of the recording that a visit names: the visit and its site are seen anew. */

@@ -10,6 +10,7 @@ import type { FileWords } from '../analysis/workspace-index.ts';
 import type { FileReport, ReportOptions } from './file-report.ts';
 import type { FoundFiles } from './find-files.ts';
 import { CallProblem } from './problem.ts';
+import { tellUnread, type UnreadRecording } from './recordings.ts';
 
 /** Below this many files starting threads costs more than it saves. */
 export const WORTH_WORKERS = 200;
@@ -38,6 +39,7 @@ export interface Known {
 export interface Reported {
   readonly kind: 'reported';
   readonly reports: readonly FileReport[];
+  readonly unread: readonly UnreadRecording[];
 }
 
 export interface Failed {
@@ -70,7 +72,9 @@ export async function checkInWorkers(
       const needed = ofOneSite.filter((files) => files.some((file) => own.has(file))).flat();
       worker.postMessage({ related: [...sharing, ...needed], elsewhere: { uses, siteIds } } satisfies Known);
     });
-    const reports = (await Promise.all(answers)).flatMap((answer) => answer.reports);
+    const reported = await Promise.all(answers);
+    tellUnread(reported.flatMap(({ unread }) => unread));
+    const reports = reported.flatMap((answer) => answer.reports);
     const order = new Map(wanted.map((path, index) => [path, index]));
     return [...reports].sort((one, other) => (order.get(one.file) ?? 0) - (order.get(other.file) ?? 0));
   } finally {

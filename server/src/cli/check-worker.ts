@@ -5,28 +5,31 @@ import type { Failed, Known, Reported, Share, Told } from './check-in-workers.ts
 import { reportOf } from './file-report.ts';
 import { loadFiles, loadRelated, readText } from './load.ts';
 import { CallProblem } from './problem.ts';
+import { readRecordings } from './recordings.ts';
 
 export function runWorker(): void {
   const port = parentPort;
   if (port === null) return;
-  const answer = (work: () => Told | Reported): void => {
+  const answer = async (work: () => Told | Promise<Reported>): Promise<void> => {
     try {
-      port.postMessage(work());
+      port.postMessage(await work());
     } catch (error) {
       const message = error instanceof CallProblem ? error.message : 'something went wrong in the program itself';
       port.postMessage({ kind: 'failed', message } satisfies Failed);
     }
   };
   const { files, wanted, options } = workerData as Share;
-  answer(() => {
+  void answer(() => {
     const workspace = loadFiles(files);
     port.once('message', ({ related, elsewhere }: Known) =>
-      answer(() => {
+      answer(async () => {
         for (const path of related) if (!workspace.has(fileUri(path))) workspace.set(fileUri(path), readText(path));
         for (const path of wanted) loadRelated(workspace, path, elsewhere.uses === undefined);
         workspace.markWhole(elsewhere);
+        const unread = await readRecordings(workspace, wanted);
         return {
           kind: 'reported',
+          unread,
           reports: wanted.flatMap((path) => reportOf(workspace, fileUri(path), options) ?? []),
         };
       }),

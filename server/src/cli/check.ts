@@ -13,6 +13,7 @@ import { findFiles } from './find-files.ts';
 import { FORMAT_NAMES, FORMATS } from './formats/formats.ts';
 import { loadRelated, loadWorkspace } from './load.ts';
 import { CallProblem } from './problem.ts';
+import { readRecordings, tellUnread } from './recordings.ts';
 import { wantsColour } from './terminal.ts';
 
 const LIMITS = [...SEVERITIES, 'never'] as const;
@@ -37,11 +38,12 @@ async function reportsOf(call: Call, options: ReportOptions): Promise<readonly F
   const wanted = found.files.filter(inShard(call.options['shard']));
   if (wanted.length >= WORTH_WORKERS) return checkInWorkers(found, wanted, options);
   const workspace = loadWorkspace(found);
+  tellUnread(await readRecordings(workspace, wanted));
   return wanted.flatMap((path) => reportOf(workspace, fileUri(path), options) ?? []);
 }
 
 /** Checks standard input in place of the file that it will be saved as. */
-function standardInput(name: string, call: Call, options: ReportOptions): readonly FileReport[] {
+async function standardInput(name: string, call: Call, options: ReportOptions): Promise<readonly FileReport[]> {
   if (call.rest.length > 0) throw new CallProblem('--stdin-as takes no paths');
   if (fileKindOf(name) === undefined) {
     throw new CallProblem(`--stdin-as ${name}: not named *.dewsite.yaml, *.dewkit.yaml or *.dewvisit.yaml`);
@@ -51,6 +53,7 @@ function standardInput(name: string, call: Call, options: ReportOptions): readon
   workspace.set(file, readFileSync(0, 'utf8'));
   loadRelated(workspace, resolve(name), true);
   workspace.markWhole({ uses: undefined, siteIds: [] });
+  tellUnread(await readRecordings(workspace, [resolve(name)]));
   const report = reportOf(workspace, file, options);
   return report === undefined ? [] : [report];
 }

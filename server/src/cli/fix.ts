@@ -10,15 +10,17 @@ import type { Call } from './call.ts';
 import { findFiles } from './find-files.ts';
 import { loadWorkspace, readText, shownPath } from './load.ts';
 import { CallProblem } from './problem.ts';
+import { readRecordings, tellUnread } from './recordings.ts';
 import { replaceFile } from './write-file.ts';
 
 /** One fix can make another possible; more rounds than this would mean that two undo each other. */
 const MOST_ROUNDS = 10;
 
-export function fix(call: Call): number {
+export async function fix(call: Call): Promise<number> {
   const found = findFiles(call.rest);
   const workspace = loadWorkspace(found);
   const chosen = choiceOf(call.options['choose']);
+  if (chosen !== undefined) tellUnread(await readRecordings(workspace, found.files)); // no safe fix hangs on one
   const before = new Map(workspace.files().map((file) => [file, workspace.parsed(file)?.text ?? '']));
   let applied = 0;
   for (let round = 0; round < MOST_ROUNDS; round++) {

@@ -1,17 +1,16 @@
 /** Has recordings read for the command line, with progress on a terminal. */
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
+import { filePath, fileUri } from '../analysis/file-location.ts';
+import type { Workspace } from '../analysis/workspace.ts';
 import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
 import type { ReadRequest } from '../recording/read-log.ts';
 import { readInProcess } from '../recording/reader-process.ts';
+import { shownPath } from './load.ts';
 
 /** The folder of the package: DuckDB is installed with it, and native code from elsewhere is not loaded. */
 const OWN_FOLDER = join(__dirname, '..', '..');
 
-export async function readRecording(
-  request: ReadRequest,
-  name: string,
-  trustDetection: boolean,
-): Promise<RecordingAnswer> {
+export async function readRecording(request: ReadRequest, trustDetection: boolean): Promise<RecordingAnswer> {
   const { stderr } = process;
   const show = (text: string): void => {
     if (stderr.isTTY) stderr.write(`\r\u001b[K${text}`);
@@ -20,9 +19,45 @@ export async function readRecording(
     { ...request, trustDetection, duckdbFolders: [OWN_FOLDER] },
     {
       program: join(__dirname, 'recording.js'),
-      onProgress: (share) => show(`reading ${name}: ${Math.floor(share * 100)} %`),
+      onProgress: (share) => show(`reading ${shownPath(request.path)}: ${Math.floor(share * 100)} %`),
     },
   );
   show('');
   return answer;
+}
+
+/** A recording that could not be read, and why. */
+export interface UnreadRecording {
+  readonly path: string;
+  readonly sentence: string;
+}
+
+/** Reads the recordings that visits name, one after another, into the workspace. @param paths of files */
+export async function readRecordings(
+  workspace: Workspace,
+  paths: readonly string[],
+): Promise<readonly UnreadRecording[]> {
+  const unread: UnreadRecording[] = [];
+  for (const visitPath of paths) {
+    const visit = fileUri(visitPath);
+    const recording = workspace.recordingOf(visit);
+    if (recording === undefined) continue;
+    const { log, columns, basis, key } = recording;
+    const path = resolve(dirname(filePath(visit)), log.value);
+    const answer = await readRecording({ path, columns, basis }, false);
+    workspace.setRecording(visit, { key, answer });
+    if (answer.kind === 'problem') unread.push({ path, sentence: answer.sentence });
+  }
+  return unread;
+}
+
+/** One line for each reason, whatever the number of recordings: what was not read was not checked. */
+export function tellUnread(unread: readonly UnreadRecording[]): void {
+  const sentences = new Set(unread.map(({ sentence }) => sentence));
+  for (const sentence of sentences) {
+    const paths = unread.filter((each) => each.sentence === sentence).map(({ path }) => shownPath(path));
+    const [first, ...others] = paths;
+    const which = others.length === 0 ? `${first} was` : `${first} and ${others.length} more were`;
+    process.stderr.write(`dewright: the recording ${which} not read. ${sentence}\n`);
+  }
 }

@@ -24,7 +24,7 @@ export async function replay(call: Call): Promise<number> {
     throw new CallProblem('replay takes a log and, where there are several, a site');
   const columns = namedColumns(call.options['columns']);
   const { site, basis } = laidAgainst(call.options['space'], sitePath);
-  const answer = await readRecording({ path: resolve(log), columns, basis }, log, true);
+  const answer = await readRecording({ path: resolve(log), columns, basis }, true);
   if (answer.kind === 'problem') throw new CallProblem(`${log}: ${answer.sentence}`);
   if (answer.kind === 'columns') throw new CallProblem(`${log}: ${doubtWords(answer.detected)}`);
   const said: Replay = {

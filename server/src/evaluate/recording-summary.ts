@@ -106,7 +106,7 @@ export interface RecordingOutside {
   readonly seconds: number;
   /** Of the time with a value. */
   readonly share: number;
-  /** In the order of the basis' envelopes. Time outside all of them counts for the one that is nearest. */
+  /** In the order of the basis' envelopes. Time outside all of them counts for the one of the nearest temperatures. */
   readonly envelopes: readonly EnvelopeOutside[];
 }
 

@@ -23,10 +23,15 @@ const LEFT_OUT = 0.001;
 /** Shares of a bound's width: values that were computed to and fro are not outside for their last digit. */
 const ROUNDING = 1e-9;
 
+/**
+ * A row outside all envelopes counts for the one whose temperatures it has or is nearest to, and of several such for
+ * the one whose other bounds it passes least: phases differ by their temperatures first.
+ */
 export function countOutside(envelopes: readonly RecordingEnvelope[]): OutsideCount {
   const counts = envelopes.map(({ phase, bounds }) => ({
     phase,
-    bounds,
+    temperature: bounds.filter(({ quantity }) => quantity === 'air-temperature'),
+    others: bounds.filter(({ quantity }) => quantity !== 'air-temperature'),
     ends: bounds.flatMap(endsOf),
     insideSeconds: 0,
   }));
@@ -34,16 +39,23 @@ export function countOutside(envelopes: readonly RecordingEnvelope[]): OutsideCo
   return {
     add(state, speed, time, seconds) {
       let nearest = counts[0];
-      let least = Number.POSITIVE_INFINITY;
+      let isInside = false;
+      let leastKelvin = Number.POSITIVE_INFINITY;
+      let leastOther = Number.POSITIVE_INFINITY;
       for (const count of counts) {
-        const distance = distanceFrom(count.bounds, state, speed);
-        if (distance === 0) count.insideSeconds += seconds;
-        if (distance < least) {
-          least = distance;
+        const kelvin = distanceFrom(count.temperature, state, speed);
+        const other = distanceFrom(count.others, state, speed);
+        if (kelvin === 0 && other === 0) {
+          count.insideSeconds += seconds;
+          isInside = true;
+        }
+        if (kelvin < leastKelvin || (kelvin === leastKelvin && other < leastOther)) {
+          leastKelvin = kelvin;
+          leastOther = other;
           nearest = count;
         }
       }
-      if (least === 0 || nearest === undefined) return;
+      if (isInside || nearest === undefined) return;
       outsideSeconds += seconds;
       for (const end of nearest.ends) {
         const value = valueIn(state, speed, end.quantity);
