@@ -38,8 +38,13 @@ function offerView(kind: ViewKind, client: BaseLanguageClient, extension: Uri): 
       open = undefined;
     });
   };
-  const show = (): void => {
-    const subject = subjectAtFirst(kind);
+  /** A lens names the place; elsewhere it is that of the cursor. */
+  const show = (uri?: string, at?: Position): void => {
+    const named =
+      uri === undefined || at === undefined
+        ? undefined
+        : { uri: Uri.parse(uri), position: new Position(at.line, at.character) };
+    const subject = named ?? subjectAtFirst(kind);
     if (open === undefined) {
       const place = { viewColumn: ViewColumn.Beside, preserveFocus: true };
       fill(window.createWebviewPanel(type, kind.title, place, options), subject);

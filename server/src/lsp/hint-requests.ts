@@ -1,5 +1,6 @@
 /** Inlay hints and code lenses in the terms of the protocol. */
 import type { CodeLens, InlayHint } from 'vscode-languageserver';
+import type { Analysis } from '../analysis/analysis.ts';
 import { codeLenses } from '../features/code-lenses.ts';
 import { type HintSubject, hintTooltip, inlayHints } from '../features/inlay-hints.ts';
 import { SHOW_PLACE } from './client.ts';
@@ -35,7 +36,7 @@ export function serveHints({ connection, client, analysisOf }: Served, settings:
   connection.onCodeLens(async ({ textDocument: { uri } }): Promise<CodeLens[]> => {
     const [analysis, { lenses }] = await Promise.all([analysisOf(uri), settings.of(uri)]);
     if (analysis === undefined) return [];
-    return codeLenses(analysis, lenses).map(({ above, title, opens }) => ({
+    const ofFile = codeLenses(analysis, lenses).map(({ above, title, opens }) => ({
       range: rangeIn(analysis.parsed, above),
       command: {
         title,
@@ -43,5 +44,20 @@ export function serveHints({ connection, client, analysisOf }: Served, settings:
         arguments: [uri, rangeIn(analysis.parsed, opens)],
       },
     }));
+    return client.isOurs && lenses.has('points') ? [...ofFile, ...viewLenses(analysis)] : ofFile;
+  });
+}
+
+/** The command is one of the extension. */
+function viewLenses({ content, parsed, file }: Analysis): readonly CodeLens[] {
+  if (content.kind !== 'site') return [];
+  return [...content.site.points.values()].map(({ entry }) => {
+    const range = rangeIn(parsed, parsed.rangeOf(entry.keyOrigin));
+    const command = {
+      title: 'Section and uncertainties',
+      command: 'dewright.showPoint',
+      arguments: [file, range.start],
+    };
+    return { range, command };
   });
 }
