@@ -21,7 +21,7 @@ interface Channel {
 /** Browsers have it; the types of Node do not know it. */
 declare const Worker: new (address: string) => Channel & { terminate(): void };
 
-const HAS_NODE = typeof process !== 'undefined' && process.versions?.node !== undefined;
+export const HAS_NODE = typeof process !== 'undefined' && process.versions?.node !== undefined;
 
 /** @param log takes what the server writes when it breaks down */
 export function runServer(program: Uri, log: (text: string) => void): Promise<RunningServer> {

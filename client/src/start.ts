@@ -5,6 +5,7 @@ import { showFileStatus } from './file-status.ts';
 import { answerFileRequests } from './files.ts';
 import { offerNewSite } from './new-site.ts';
 import { offerPack } from './pack.ts';
+import { answerRecordingRequests } from './recordings.ts';
 import { showRulePages } from './rule-pages.ts';
 import { offerViews } from './views/views.ts';
 
@@ -14,6 +15,7 @@ export function start(context: ExtensionContext, client: BaseLanguageClient): vo
   running = client;
   context.subscriptions.push(
     ...answerFileRequests(client),
+    ...answerRecordingRequests(client, context.extensionUri),
     ...showRulePages(client),
     ...showFileStatus(client),
     ...offerNewSite(client),

@@ -106,6 +106,12 @@ export class Workspace {
     source.revision = ++this.#revision;
   }
 
+  /** The log of a visit is another now. */
+  forgetRecording(visit: string): void {
+    const source = this.#sources.get(visit);
+    if (source?.recording !== undefined) Object.assign(source, { recording: undefined, revision: ++this.#revision });
+  }
+
   remove(file: string): void {
     if (!this.#sources.delete(file)) return;
     this.#forget(file);

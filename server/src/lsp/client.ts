@@ -43,7 +43,7 @@ export function clientOf({ capabilities, initializationOptions }: InitializePara
 
 const MOVED_FILES = [
   { pattern: { glob: '**/*.{dewsite,dewkit,dewvisit}.yaml', matches: 'file' as const } },
-  { pattern: { glob: '**/*.csv', matches: 'file' as const } },
+  { pattern: { glob: '**/*.{csv,parquet}', matches: 'file' as const } },
   { pattern: { glob: '**', matches: 'folder' as const } },
 ];
 

@@ -16,6 +16,8 @@ export interface Diagnostics {
   closed(uri: string): Promise<void>;
   /** Another file than the one shown has changed, or the settings have. */
   refresh(): void;
+  /** For good. */
+  stop(): void;
 }
 
 /** ms: of many changes in a row the last counts. */
@@ -71,12 +73,12 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     }
     return { items };
   });
-  connection.onShutdown(() => {
-    refreshHints.stop();
-    tell.stop();
-  });
   return {
     refresh,
+    stop() {
+      refreshHints.stop();
+      tell.stop();
+    },
     typedIn(uri) {
       const others = documents.all().some((other) => other.uri !== uri);
       if (others || !client.pullsDiagnostics) refresh();

@@ -2,6 +2,7 @@
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { filePath } from '../analysis/file-location.ts';
 import { accessOnDisk } from './disk-access.ts';
+import { readFromDisk } from './disk-recordings.ts';
 import { startServer } from './server.ts';
 
-startServer(createConnection(ProposedFeatures.all), (folders) => accessOnDisk(folders.map(filePath)));
+startServer(createConnection(ProposedFeatures.all), (folders) => accessOnDisk(folders.map(filePath)), readFromDisk);

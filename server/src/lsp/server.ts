@@ -24,24 +24,34 @@ import { Library } from './library.ts';
 import { serveNavigation } from './navigation-requests.ts';
 import { servePack } from './pack-requests.ts';
 import { rangeIn } from './protocol.ts';
+import { READS_NO_RECORDINGS, type RecordingReader, readerThroughClient } from './recording-reader.ts';
+import { serveRecordings } from './recordings.ts';
 import type { Served } from './served.ts';
 import { readSettings } from './settings.ts';
 import { serveStructure } from './structure-requests.ts';
 import { serveViews } from './view-requests.ts';
 
-/** @param otherAccess file access where the client does not read files for the server; gets the workspace folders */
-export function startServer(connection: Connection, otherAccess: (folders: readonly string[]) => FileAccess): void {
+/**
+ * @param otherAccess file access where the client does not read files for the server; gets the workspace folders
+ * @param otherReader reads recordings where the client does not
+ */
+export function startServer(
+  connection: Connection,
+  otherAccess: (folders: readonly string[]) => FileAccess,
+  otherReader: RecordingReader = READS_NO_RECORDINGS,
+): void {
   connection.onInitialize((params) => {
     const client = clientOf(params);
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri === null ? [] : [params.rootUri]);
     const access = client.isOurs ? accessThroughClient(connection) : otherAccess(folders);
-    serve(connection, client, new Library(access));
+    const reader = client.isOurs ? readerThroughClient(connection) : otherReader;
+    serve(connection, client, new Library(access), reader);
     return capabilitiesFor(client);
   });
   connection.listen();
 }
 
-function serve(connection: Connection, client: Client, library: Library): void {
+function serve(connection: Connection, client: Client, library: Library, reader: RecordingReader): void {
   const { workspace } = library;
   const documents = new TextDocuments(TextDocument);
   const served: Served = {
@@ -56,14 +66,18 @@ function serve(connection: Connection, client: Client, library: Library): void {
   };
   const diagnostics = serveDiagnostics(served, documents);
   const settings = readSettings(served, diagnostics.refresh);
+  const openFiles = (): readonly string[] => documents.all().map(({ uri }) => uri);
+  const recordings = serveRecordings(served, reader, openFiles, diagnostics.refresh);
 
   documents.onDidChangeContent(({ document }) => {
     library.opened(document.uri, document.getText());
     diagnostics.typedIn(document.uri);
+    recordings.changed();
   });
   documents.onDidClose(async ({ document }) => {
     await library.closed(document.uri);
     await diagnostics.closed(document.uri);
+    recordings.changed();
   });
   connection.onInitialized(async () => {
     if (client.watchesFiles && !client.isOurs) {
@@ -73,6 +87,7 @@ function serve(connection: Connection, client: Client, library: Library): void {
     await settings.watch();
     await library.readAll();
     diagnostics.refresh();
+    recordings.changed();
   });
   connection.onDidChangeWatchedFiles(async ({ changes }) => {
     const isGone = ({ uri, type }: FileEvent): boolean =>
@@ -80,6 +95,12 @@ function serve(connection: Connection, client: Client, library: Library): void {
     for (const { uri } of changes.filter(isGone)) workspace.remove(uri);
     await library.changedOnDisk(changes.filter((change) => !isGone(change)).map(({ uri }) => uri));
     diagnostics.refresh();
+    recordings.changed();
+  });
+
+  connection.onShutdown(() => {
+    diagnostics.stop();
+    recordings.stop();
   });
 
   serveActions(served);

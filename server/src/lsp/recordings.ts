@@ -1,0 +1,118 @@
+/** Keeps the recordings of open visits read, one after another, while the editor goes on. */
+import { type CancellationToken, CancellationTokenSource } from 'vscode-languageserver';
+import { baseName, resolveFile } from '../analysis/file-location.ts';
+import type { ReadRecording } from '../evaluate/visited-recording.ts';
+import type { RecordingReader } from './recording-reader.ts';
+import type { Served } from './served.ts';
+
+export interface Recordings {
+  /** A file was opened, closed or typed in, or another one has changed. */
+  changed(): void;
+  /** For good. */
+  stop(): void;
+}
+
+/** ms: while somebody types in an envelope, what is laid against it changes with every letter. */
+const AFTER_TYPING = 800;
+/** ms: what is read sooner needs no progress. */
+const PROGRESS_AFTER = 700;
+
+interface Reading {
+  readonly visit: string;
+  readonly key: string;
+  readonly cancelling: CancellationTokenSource;
+}
+
+/** @param openFiles URIs of the open documents @param refresh tells the editor that findings have changed */
+export function serveRecordings(
+  { connection, workspace, analysisOf }: Served,
+  read: RecordingReader,
+  openFiles: () => readonly string[],
+  refresh: () => void,
+): Recordings {
+  let reading: Reading | undefined;
+  let waiting: NodeJS.Timeout | undefined;
+  let stopped = false;
+
+  /** The first recording of an open visit that was not read yet. */
+  async function nextUnread(): Promise<{ readonly visit: string; readonly recording: ReadRecording } | undefined> {
+    for (const visit of openFiles()) {
+      if (workspace.recordingOf(visit) !== undefined) await analysisOf(visit); // with the kits of its site
+      const recording = workspace.recordingOf(visit);
+      if (recording !== undefined && recording.answer === undefined) return { visit, recording };
+    }
+    return undefined;
+  }
+
+  async function look(): Promise<void> {
+    const next = await nextUnread();
+    if (reading !== undefined) {
+      const isWanted = next?.visit === reading.visit && next.recording.key === reading.key;
+      if (!isWanted) reading.cancelling.cancel();
+      return; // what is wanted now is looked for when the reading has ended
+    }
+    if (next === undefined) return;
+    const { visit, recording } = next;
+    const { key, columns, basis, log } = recording;
+    reading = { visit, key, cancelling: new CancellationTokenSource() };
+    const question = { log: resolveFile(visit, log.value), basis, ...(columns === undefined ? {} : { columns }) };
+    const progress = showProgress(baseName(question.log), reading.cancelling);
+    const answer = await read(question, progress.report, reading.cancelling.token);
+    progress.done();
+    reading = undefined;
+    if (stopped) return;
+    workspace.setRecording(visit, { key, answer });
+    refresh();
+    await look();
+  }
+
+  /** In the editor's way, and with its way to cancel. */
+  function showProgress(name: string, cancelling: CancellationTokenSource) {
+    let report: (share: number) => void = () => undefined;
+    let end = (): void => undefined;
+    let ended = false;
+    const start = async (): Promise<void> => {
+      const shown = await connection.window.createWorkDoneProgress();
+      if (ended) return;
+      shown.begin(`Reading ${name}`, 0, undefined, true);
+      cancelOn(shown.token, cancelling);
+      report = (share) => shown.report(Math.round(share * 100));
+      end = () => shown.done();
+    };
+    const timer = setTimeout(() => void start().catch(() => undefined), PROGRESS_AFTER);
+    return {
+      report: (share: number) => report(share),
+      done() {
+        ended = true;
+        clearTimeout(timer);
+        end();
+      },
+    };
+  }
+
+  const changed = (): void => {
+    clearTimeout(waiting);
+    if (!stopped) waiting = setTimeout(() => void look(), AFTER_TYPING);
+  };
+  /** A log was written to, or what kept logs from being read has changed. */
+  connection.onNotification('dewright/recordingChanged', ({ log }: { readonly log?: string }) => {
+    for (const visit of workspace.files('visit')) {
+      const recording = workspace.recordingOf(visit);
+      if (recording === undefined) continue;
+      if (log === undefined || resolveFile(visit, recording.log.value) === log) workspace.forgetRecording(visit);
+    }
+    changed();
+  });
+  return {
+    changed,
+    stop() {
+      stopped = true;
+      clearTimeout(waiting);
+      reading?.cancelling.cancel();
+    },
+  };
+}
+
+function cancelOn(token: CancellationToken, cancelling: CancellationTokenSource): void {
+  token.onCancellationRequested(() => cancelling.cancel());
+}
