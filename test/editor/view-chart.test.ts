@@ -6,7 +6,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import { accessibilityFaults, openView, viewWith } from './webview-page.ts';
-import { goTo, openWorkbench, placeIn } from './workbench-page.ts';
+import { goTo, openWorkbench, type Place, placeIn, runCommand } from './workbench-page.ts';
 
 const SITE_FILE = 'fennmoor.dewsite.yaml';
 const COMMAND = 'Dewright: Show the Moist-Air Chart';
@@ -47,11 +47,11 @@ describeInEditor('the moist-air chart beside its file', () => {
     const area = view.locator('[role=link] .area');
     const { width, height } = (await area.boundingBox()) ?? { width: 0, height: 0 };
     await area.click({ position: { x: 0.75 * width, y: 0.65 * height } }); // the area bends: its middle is not in it
-    await statusBar('Ln 12, Col 5');
+    await cursorIsAt(placeIn(site(), 'air:'));
     await goTo(page, placeIn(site(), 'fennmoor'));
     await view.locator('[role=link]:has(.shift)').first().focus();
     await page.keyboard.press('Enter');
-    await statusBar('Ln 23, Col 52');
+    await cursorIsAt(placeIn(site(), '8 K'));
   });
 
   it('reads the air at the pointer as psychrolib has it', async () => {
@@ -76,12 +76,20 @@ describeInEditor('the moist-air chart beside its file', () => {
     await view.locator('text', { hasText: 'air: 15 … 78 °C, 35 … 88 %RH' }).waitFor();
   });
 
-  it('keeps the axis that was chosen while the view is hidden', async () => {
+  it('keeps the axis that was chosen while another tab hides it', async () => {
     const view = await openChart();
     await view.locator('select[name=humidity-axis]').selectOption('dew-point');
     await view.locator('text', { hasText: /^dew point$/ }).waitFor();
+    await runCommand(page, 'File: New Untitled Text File'); // beside: where the focus is
+    await page.locator('.tab', { hasText: 'Chart: kiln-2' }).click();
+    await (await viewWith(page, CHART)).locator('text', { hasText: /^dew point$/ }).waitFor();
+  });
+
+  it('is closed without a word, and opened again', async () => {
+    await openChart();
     await page.locator('.tab', { hasText: 'Chart: kiln-2' }).click({ button: 'middle' });
-    await (await openView(page, COMMAND, CHART)).locator('text', { hasText: /^mixing ratio$/ }).waitFor();
+    await page.locator('.tab', { hasText: 'Chart: kiln-2' }).waitFor({ state: 'detached' });
+    await openView(page, COMMAND, CHART);
   });
 
   it('zooms by wheel and by button', async () => {
@@ -120,8 +128,11 @@ describeInEditor('the moist-air chart beside its file', () => {
     return openView(page, COMMAND, CHART);
   }
 
-  function statusBar(text: string): Promise<void> {
-    return page.locator('.statusbar-item', { hasText: text }).first().waitFor();
+  function cursorIsAt({ line, column }: Place): Promise<void> {
+    return page
+      .locator('.statusbar-item', { hasText: `Ln ${line}, Col ${column}` })
+      .first()
+      .waitFor();
   }
 
   function site(): string {

@@ -31,6 +31,7 @@ export function fillPanel(
   let subject = first;
   let inputs: Inputs = {};
   let shown = '';
+  let isOpen = true;
 
   const tell = (message: ToPage): Thenable<boolean> => webview.postMessage(message);
   /** Null where there is nothing to ask about, or where the server is just restarting. */
@@ -41,10 +42,10 @@ export function fillPanel(
     return client.sendRequest<Answer | null>(method, params).catch(() => null);
   };
   const update = oneAtATime(async (isStale) => {
-    if (!panel.visible || subject === undefined) return;
+    if (!isOpen || !panel.visible || subject === undefined) return;
     const uri = subject.uri.toString();
     const view = await ask<ShownView>('dewright/view');
-    if (view === null || isStale()) return;
+    if (view === null || isStale() || !isOpen) return;
     panel.title = view.title;
     if (`${uri} ${view.body}` === shown) return;
     shown = `${uri} ${view.body}`;
@@ -63,7 +64,7 @@ export function fillPanel(
         return goTo(message.file, message.start);
       case 'read': {
         const reading = await ask<{ readonly text: string }>('dewright/viewReading', { spot: message.spot });
-        await tell({ type: 'reading', text: reading?.text ?? '' });
+        if (isOpen) await tell({ type: 'reading', text: reading?.text ?? '' });
         return;
       }
       case 'write':
@@ -78,6 +79,7 @@ export function fillPanel(
     webview.onDidReceiveMessage(heard),
     panel.onDidChangeViewState(update),
     panel.onDidDispose(() => {
+      isOpen = false; // from here on the panel may not even be asked
       for (const each of listening) each.dispose();
     }),
   ];
