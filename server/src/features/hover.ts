@@ -1,6 +1,6 @@
 /** What stands under the cursor: the key, the value in other units, and the facts that it goes into. */
 import type { Analysis } from '../analysis/analysis.ts';
-import { overlaps, type TextRange } from '../base/text-range.ts';
+import { overlaps, shiftRange, type TextRange } from '../base/text-range.ts';
 import { type Fact, isKnown } from '../evaluate/fact.ts';
 import type { History } from '../evaluate/history.ts';
 import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
@@ -11,9 +11,12 @@ import { type Location, locate } from '../syntax/locate.ts';
 import { budgetTable } from './budget-table.ts';
 import { historySection } from './history-table.ts';
 import { modelSummary } from './hover-models.ts';
+import { agreementAt, factsOfReading, wordsOfVisit } from './hover-visits.ts';
 import { factDerivation, factLine, inlineCode } from './markdown.ts';
+import { recordingSections } from './recording-section.ts';
 import { kindBeside, schemaAt } from './schema-path.ts';
 import { factsOfSpace } from './subject-facts.ts';
+import { readingAt } from './visit-places.ts';
 
 export interface Hover {
   readonly range: TextRange;
@@ -30,14 +33,20 @@ export type HistoryPicture = (history: History, planned: string | undefined) => 
 export function hoverAt(analysis: Analysis, offset: number, pictureOf?: HistoryPicture): Hover | undefined {
   const location = locate(analysis.parsed.tree, offset);
   if (location === undefined) return undefined;
+  const ofVisit = wordsOfVisit(analysis, location, placeOf(location));
   const sections = [
-    ...describe(analysis, location),
+    ...(ofVisit.length > 0 ? ofVisit : describe(analysis, location)),
+    ...agreementAt(analysis, location, placeOf(location)),
     ...historiesAt(analysis, location, pictureOf),
+    ...recordingSections(analysis, location.path),
     ...factSections(analysis, location),
   ].filter((text) => text !== '');
   if (sections.length === 0) return undefined;
-  const range = { start: location.partOffset + location.range.start, end: location.partOffset + location.range.end };
-  return { range, markdown: sections.join('\n\n') };
+  return { range: placeOf(location), markdown: sections.join('\n\n') };
+}
+
+function placeOf({ range, partOffset }: Location): TextRange {
+  return shiftRange(range, partOffset);
 }
 
 function describe({ parsed }: Analysis, location: Location): readonly string[] {
@@ -101,13 +110,12 @@ function budgetAt({ content }: Analysis, { path }: Location): string {
   return budget === undefined ? '' : budgetTable(budget);
 }
 
-/** Of a plan of checks what the visits found of every quantity. */
-function historiesAt(
-  { content }: Analysis,
-  { path }: Location,
-  pictureOf: HistoryPicture = () => '',
-): readonly string[] {
-  const [map, tag = '', section] = path;
+/** Of a plan of checks what the visits found of every quantity; of a reading, of its own. */
+function historiesAt(analysis: Analysis, location: Location, pictureOf: HistoryPicture = () => ''): readonly string[] {
+  const { content } = analysis;
+  const [map, tag = '', section] = location.path;
+  const read = map === 'readings' ? readingAt(analysis, placeOf(location)) : undefined;
+  if (read !== undefined) return [historySection(read.history, pictureOf(read.history, read.point.checkPlan.due?.due))];
   if (content.kind !== 'site' || map !== 'points' || section !== 'checks') return [];
   const point = content.site.points.get(tag);
   const planned = point?.checkPlan.due?.due;
@@ -117,13 +125,15 @@ function historiesAt(
 
 /** The facts that a person looks for at a place: those that findings here speak of, then those that it goes into. */
 function factsAt(analysis: Analysis, location: Location): readonly Fact[] {
-  const place = { start: location.range.start + location.partOffset, end: location.range.end + location.partOffset };
+  const place = placeOf(location);
   const told = [...analysis.findings, ...analysis.accepted];
   const found = told.filter(({ range }) => overlaps(range, place)).flatMap(({ facts }) => facts);
   return [...new Map([...found, ...factsOfPlace(analysis, location, place)].map((fact) => [fact.id, fact])).values()];
 }
 
-function factsOfPlace({ content, parsed }: Analysis, location: Location, place: TextRange): readonly Fact[] {
+function factsOfPlace(analysis: Analysis, location: Location, place: TextRange): readonly Fact[] {
+  const { content, parsed } = analysis;
+  if (content.kind === 'visit' && location.path[0] === 'readings') return factsOfReading(analysis, place);
   if (content.kind !== 'site') return [];
   const [map, entry = '', ...inner] = location.path;
   const { spaces, points } = content.site;
