@@ -43,10 +43,15 @@ export function billOfMaterials(packages) {
     metadata: { component: component('application', { name, version, license }) },
     components: packages.map((each) => ({
       ...component('library', each),
-      hashes: [{ alg: 'SHA-512', content: hexOf(locked[each.folder].integrity) }],
+      hashes: [{ alg: 'SHA-512', content: hexOf(locked[placeOf(each.folder)].integrity) }],
     })),
   };
   return `${JSON.stringify(bill, null, 2)}\n`;
+}
+
+/** As the lock file names it, also where `node_modules` is a link to another folder. */
+function placeOf(folder) {
+  return folder.slice(folder.indexOf('node_modules/'));
 }
 
 /** The lock file has the hash of the archive that npm installs from, as `sha512-` and base64. */
