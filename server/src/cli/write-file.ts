@@ -22,17 +22,24 @@ export function replaceFile(path: string, content: string | Uint8Array): void {
   try {
     const handle = openSync(beside, 'wx');
     try {
-      const bytes = Buffer.from(content);
-      for (let written = 0; written < bytes.length; ) written += writeSync(handle, bytes, written);
-      fsyncSync(handle);
-    } finally {
-      closeSync(handle);
+      writeWhole(handle, Buffer.from(content));
+      if (old !== undefined) chmodSync(beside, old.mode);
+      renameSync(beside, target);
+    } catch (error) {
+      rmSync(beside, { force: true });
+      throw error;
     }
-    if (old !== undefined) chmodSync(beside, old.mode);
-    renameSync(beside, target);
   } catch (error) {
-    rmSync(beside, { force: true });
     const stands = old === undefined ? '' : '; the file stands as it was';
     throw new CallProblem(`${path}: ${reasonOf(error)}${stands}`);
+  }
+}
+
+function writeWhole(handle: number, bytes: Uint8Array): void {
+  try {
+    for (let written = 0; written < bytes.length; ) written += writeSync(handle, bytes, written);
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
   }
 }

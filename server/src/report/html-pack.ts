@@ -19,33 +19,34 @@ export function packHtml(pack: PackDocument): string {
       element(
         'ul',
         {},
-        sections.map((section, index) => contentsEntry(section, String(index + 1))),
+        sections.map((section, index) => contentsEntry(section, idOf(index))),
       ),
     ]),
     element(
       'main',
       {},
-      sections.map((section, index) => sectionElement(section, 2, String(index + 1))),
+      sections.map((section, index) => sectionElement(section, idOf(index))),
     ),
   ]);
   return `<!doctype html>\n<html lang="en">\n<head>\n${head.join('\n')}\n</head>\n${writeMarkup(body)}\n</html>\n`;
 }
 
-function contentsEntry({ title }: Section, number: string): MarkupElement {
-  return element('li', {}, [element('a', { href: `#section-${number}` }, textNodes(title))]);
+function idOf(index: number): string {
+  return `section-${index + 1}`;
 }
 
-/** @param number its place among the sections around it: `3.1` */
-function sectionElement(
-  { title, blocks, sections = [], startsPage }: Section,
-  level: number,
-  number: string,
-): MarkupElement {
-  const id = `section-${number}`;
-  return element('section', { id, 'aria-labelledby': `${id}-title`, class: startsPage === true ? 'page' : undefined }, [
-    element(`h${level}`, { id: `${id}-title` }, textNodes(title)),
+function contentsEntry({ title }: Section, id: string): MarkupElement {
+  return element('li', {}, [element('a', { href: `#${id}` }, textNodes(title))]);
+}
+
+/** @param id of a section that the contents lead to, which is a landmark; none for a section inside another */
+function sectionElement({ title, blocks, sections = [], startsPage }: Section, id?: string): MarkupElement {
+  const heading = id === undefined ? undefined : `${id}-title`;
+  const attributes = { id, 'aria-labelledby': heading, class: startsPage === true ? 'page' : undefined };
+  return element('section', attributes, [
+    element(id === undefined ? 'h3' : 'h2', { id: heading }, textNodes(title)),
     ...blocks.map(blockElement),
-    ...sections.map((inner, index) => sectionElement(inner, level + 1, `${number}-${index + 1}`)),
+    ...sections.map((inner) => sectionElement(inner)),
   ]);
 }
 
