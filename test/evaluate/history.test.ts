@@ -93,6 +93,15 @@ describe('the drift', () => {
     });
   });
 
+  it('does not count salt readings that leave open whether the heater of the probe worked', () => {
+    const probes = `humidity-probe: {model: heated, heater: {mode: continuous, rise: 6 K, set-at: factory}}
+    air-temperature-probe: {model: slim}`;
+    const overSalt = (heater: string) =>
+      YEARLY.map((visit) => ({ ...visit, readings: [pair(0, `using: saturated-salt NaCl, at: 25 degC${heater}`)] }));
+    const drift = (heater: string) => humidityHistory(visitedPoint({ visits: overSalt(heater), probes })).drift.ok;
+    expect([drift(''), drift(', heater: off')]).toEqual([false, true]);
+  });
+
   it('without the uncertainty of every reference the scatter tells how well it is known', () => {
     const scattered = [0, 0.7, 0.8, 1.5].map((error, year) => ({
       date: `${2022 + year}-09-01`,

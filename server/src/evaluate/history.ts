@@ -6,6 +6,7 @@ import type { QuantityName } from '../quantity/quantity-names.ts';
 import type { CheckDue } from './check-due.ts';
 import { type Drift, driftOf, type ToleranceReached, toleranceReached } from './drift-forecast.ts';
 import { checkedVisits, presentSegment } from './drift-segment.ts';
+import { heaterUntold } from './heater-untold.ts';
 import type { ResolvedPoint } from './point.ts';
 import { type ProposedCheck, proposedCheck } from './proposed-check.ts';
 import { type ReadingError, readingError } from './reading-error.ts';
@@ -15,7 +16,7 @@ export interface History {
   readonly quantity: QuantityName;
   /** Of the quantity's report. */
   readonly tolerance: Located<Quantity> | undefined;
-  /** The oldest first; at least one. */
+  /** The oldest first; at least one. Those that leave the heater open go into nothing below. */
   readonly errors: readonly ReadingError[];
   /** Or in words, without their stop, why there is none. */
   readonly drift: Outcome<Drift, string>;
@@ -27,10 +28,11 @@ export interface History {
 
 /** The histories of all quantities that were read at a point. */
 export function historiesOf(
-  { readings, reports, settings }: ResolvedPoint,
+  resolved: ResolvedPoint,
   prepared: readonly PreparedReport[],
   planned: CheckDue | undefined,
 ): ReadonlyMap<QuantityName, History> {
+  const { readings, reports, settings } = resolved;
   const quantities = new Set(readings.map(({ quantity }) => quantity));
   return new Map(
     [...quantities].map((quantity): [QuantityName, History] => {
@@ -40,7 +42,7 @@ export function historiesOf(
       const errors = readings
         .filter((reading) => reading.quantity === quantity)
         .map((reading) => readingError(reading, budgets, settings));
-      const visits = checkedVisits(errors);
+      const visits = checkedVisits(errors.filter(({ reading }) => !heaterUntold(reading, resolved)));
       const drift = driftOf(presentSegment(visits), settings.coverage.value);
       const reached = drift.ok && permitted !== undefined ? toleranceReached(drift.value, permitted) : undefined;
       const proposed = proposedCheck(visits, drift, permitted, planned);

@@ -21,7 +21,7 @@ export const TEST_INTERVAL_METHOD: Formula = {
 };
 
 /** The interval is looked for in so many even steps, and then refined: more than the turns that a drift can take. */
-const STEPS = 1000;
+const STEPS = 200;
 const HALVINGS = 40;
 
 /**

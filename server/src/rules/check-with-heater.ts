@@ -1,10 +1,10 @@
 import { isKnown, showFact } from '../evaluate/fact.ts';
+import { heaterUntold } from '../evaluate/heater-untold.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { isUnread } from '../evaluate/unread.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, Rule, VisitView } from './rule.ts';
-import { heaterUntold } from './support/heater-untold.ts';
 import { heaterIsOn } from './support/related.ts';
 
 export const rule: Rule = {

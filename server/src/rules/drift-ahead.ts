@@ -14,7 +14,7 @@ export const rule: Rule = {
   why: 'From that day on the point reads beyond its tolerance, and nobody notices until the check: what was dried, proved or ripened meanwhile was judged by it.',
   mend: 'Check and adjust the point sooner, or check it at a shorter interval. A sensor that drifts this fast may be dirty or worn.',
   leavesAlone:
-    'Drifts that may as well be none at 95 %, and points with fewer than three visits since they were put into service, mended or adjusted unseen.',
+    'Drifts that may as well be none at 95 %, and points with fewer than three visits since they were put into service, mended or adjusted unseen. Salt readings that do not say whether the heater worked are not counted.',
   sources: [
     'Weighted least squares as in JCGM 100:2008, H.3',
     'Interval that is proposed: variables data, NASA-HDBK-8739.19-5',

@@ -1,11 +1,11 @@
 import { showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { heaterUntold } from '../evaluate/heater-untold.ts';
 import type { ReadingError } from '../evaluate/reading-error.ts';
 import { readingFacts } from '../evaluate/reading-facts.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';
-import { heaterUntold } from './support/heater-untold.ts';
 import { settingsOfVisit } from './support/visit-settings.ts';
 
 export const rule: Rule = {
