@@ -50,14 +50,15 @@ export function writeLog(content: string | Uint8Array, name = 'log.csv'): string
 export interface Reading {
   readonly columns?: NamedColumns;
   readonly basis?: RecordingBasis;
+  readonly trustDetection?: boolean;
   readonly onProgress?: (share: number) => void;
 }
 
 export function answerOf(
   path: string,
-  { columns, basis = BASIS, onProgress = () => {} }: Reading = {},
+  { columns, basis = BASIS, trustDetection = true, onProgress = () => {} }: Reading = {},
 ): Promise<RecordingAnswer> {
-  return readLog({ path, columns, basis }, { duckdb: duckdb(), trustDetection: true, onProgress });
+  return readLog({ path, columns, basis }, { duckdb: duckdb(), trustDetection, onProgress });
 }
 
 export async function summaryOf(content: string | Uint8Array, reading: Reading = {}): Promise<RecordingSummary> {

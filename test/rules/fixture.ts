@@ -100,9 +100,10 @@ function setRecording(workspace: Workspace, fixture: Fixture, file: string): voi
   const content = workspace.analysis(visit)?.content;
   if (content?.kind !== 'visit' || content.recording === undefined || !fixture.files.includes(beside)) return;
   const answer = JSON.parse(fixture.read(beside)) as RecordingAnswer;
-  const { basis, key } = content.recording;
-  if (answer.kind === 'summary' && JSON.stringify(answer.summary.basis) === JSON.stringify(basis))
-    workspace.setRecording(visit, { key, answer });
+  const { basis, columns, key } = content.recording;
+  const isOfThis =
+    answer.kind === 'summary' ? JSON.stringify(answer.summary.basis) === JSON.stringify(basis) : columns === undefined;
+  if (isOfThis) workspace.setRecording(visit, { key, answer });
 }
 
 /** @param texts where the file, or one beside it, is not as it lies there */

@@ -3,6 +3,7 @@ import type { Located } from '../model/located.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { FindingDraft, KitView, Rule, SiteView } from './rule.ts';
 import { type MissingInput, missingAtPoint, missingInHeader, missingInSpace } from './support/missing-inputs.ts';
+import { missingLogKeys } from './support/missing-log-keys.ts';
 import { missingOfHumidityProbe, missingOfTemperatureProbe } from './support/missing-model-data.ts';
 import { pointsOfSpace } from './support/points-of-space.ts';
 
@@ -17,11 +18,12 @@ export const rule: Rule = {
     'Everything that the file does not show to be meant: a wall, a supply or a check plan of which nothing is said is not asked for. What a space, the site or a model lacks is told once there, and not at every point.',
   sources: ['common practice, no source'],
   facts: [],
-  fixes: [],
+  fixes: ['choice'],
   check: {
     site: missingInSite,
     kit: missingInKit,
     point: (view) => toldAt(view.entry.keyOrigin, missingAtPoint(view)),
+    visit: missingLogKeys,
   },
 };
 
