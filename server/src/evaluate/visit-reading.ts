@@ -11,6 +11,8 @@ export interface VisitReading {
   /** URI of the visit file. */
   readonly file: string;
   readonly origin: Origin;
+  /** Of what the point showed. */
+  readonly shownOrigin: Origin;
   readonly date: CalendarDate;
   readonly purpose: NonNullable<VisitHeader['purpose']>['value'] | undefined;
   readonly tag: string;
@@ -70,6 +72,7 @@ function readingsOf({ file, model }: VisitOfSite, coverage: number): readonly Vi
       {
         file,
         origin,
+        shownOrigin: shown.origin,
         date: date.value,
         purpose: purpose?.value,
         tag: point.value,

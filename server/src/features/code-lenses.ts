@@ -1,6 +1,6 @@
 /**
- * One line above every point with its state, above every space with its air, and above every plan of checks with the
- * next one; each opens what it speaks of.
+ * One line above every point with its state, above every space with its air, above every plan of checks with the next
+ * one, and above a visit with what it found; each opens what it speaks of.
  */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
@@ -17,8 +17,9 @@ import { SEVERITIES } from '../rules/rule.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { extremesOf, shownRange } from './envelope-ranges.ts';
 import { countsInWords, findingsBySubject } from './finding-counts.ts';
+import { visitLenses } from './visit-lenses.ts';
 
-export const LENS_KINDS = ['points', 'spaces', 'checks'] as const;
+export const LENS_KINDS = ['points', 'spaces', 'checks', 'visits'] as const;
 
 export type LensKind = (typeof LENS_KINDS)[number];
 
@@ -33,6 +34,14 @@ export interface CodeLens {
 
 export function codeLenses(analysis: Analysis, kinds: ReadonlySet<LensKind>): readonly CodeLens[] {
   const { content, parsed } = analysis;
+  if (content.kind === 'visit' && kinds.has('visits')) {
+    return visitLenses(analysis).map(({ above, title, opens }) => ({
+      kind: 'visits',
+      above: parsed.rangeOf(above),
+      title,
+      opens: parsed.rangeOf(opens),
+    }));
+  }
   if (content.kind !== 'site') return [];
   const lens = (kind: LensKind, above: Origin, { title, opens }: LensDraft): CodeLens => ({
     kind,
@@ -118,15 +127,15 @@ function uncertaintyWords(quantity: ReportEvaluation['quantity'], fact: KnownFac
   return `Uncertainty of the ${title} ${showFact(fact)} of ${showQuantity(tolerance, difference)}`;
 }
 
-/** `Next check due on 2027-09-02; the readings ask for 2027-01-14 (variables data, drift 0.6 ± 0.3 %RH in a year)` */
+/** `Next check due on 2027-09-02; the visits propose 2027-01-14 (variables-data method, drift 0.6 ± 0.3 %RH in a year)` */
 function nextCheck({ checkPlan, histories }: PointEvaluation): string | undefined {
   const due = checkPlan.due?.due;
   const first = firstProposed(histories);
   if (due === undefined || first === undefined) return due === undefined ? undefined : `Next check due on ${due}`;
   const { history, proposed } = first;
   const drift = driftWords(history);
-  const how = [proposed.method, ...(drift === undefined ? [] : [`drift ${drift}`])].join(', ');
-  return `Next check due on ${due}; the readings ask for ${proposed.date} (${how})`;
+  const how = [`${proposed.method} method`, ...(drift === undefined ? [] : [`drift ${drift}`])].join(', ');
+  return `Next check due on ${due}; the visits propose ${proposed.date} (${how})`;
 }
 
 /** How many findings of each severity; it opens the first of the gravest. */

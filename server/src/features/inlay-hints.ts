@@ -4,13 +4,16 @@ import { overlaps, type TextRange } from '../base/text-range.ts';
 import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
+import { formatNumber } from '../quantity/format-quantity.ts';
 import type { QuantityName } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { entriesIn } from './entries.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
+import { factsOfError } from './hover-visits.ts';
 import { factDerivation, factLine } from './markdown.ts';
+import { errorsIn } from './visit-places.ts';
 
-export const HINT_KINDS = ['envelope', 'uncertainty', 'supply', 'heater'] as const;
+export const HINT_KINDS = ['envelope', 'uncertainty', 'supply', 'heater', 'agreement'] as const;
 
 export type HintKind = (typeof HINT_KINDS)[number];
 
@@ -24,7 +27,8 @@ export interface InlayHint {
 }
 
 export interface HintSubject {
-  readonly kind: 'space' | 'point';
+  readonly kind: 'space' | 'point' | 'reading';
+  /** Of a reading, its number in the file. */
   readonly name: string;
   readonly phase?: string;
   /** A quantity of the space, or the id of a fact of the point. */
@@ -33,12 +37,17 @@ export interface HintSubject {
 
 export function inlayHints(analysis: Analysis, within: TextRange, kinds: ReadonlySet<HintKind>): readonly InlayHint[] {
   const { content, parsed } = analysis;
-  if (content.kind !== 'site') return [];
-  const drafts = entriesIn(parsed, within).flatMap(({ map, name }) => {
-    const space = map === 'spaces' ? content.site.spaces.get(name) : undefined;
-    const point = map === 'points' ? content.site.points.get(name) : undefined;
-    return [...(space === undefined ? [] : hintsOfSpace(space)), ...(point === undefined ? [] : hintsOfPoint(point))];
-  });
+  const drafts =
+    content.kind === 'site'
+      ? entriesIn(parsed, within).flatMap(({ map, name }) => {
+          const space = map === 'spaces' ? content.site.spaces.get(name) : undefined;
+          const point = map === 'points' ? content.site.points.get(name) : undefined;
+          return [
+            ...(space === undefined ? [] : hintsOfSpace(space)),
+            ...(point === undefined ? [] : hintsOfPoint(point)),
+          ];
+        })
+      : hintsOfReadings(analysis);
   return drafts.flatMap(({ behind, ...hint }) => {
     const range = parsed.rangeOf(behind);
     return kinds.has(hint.kind) && overlaps(range, within) ? [{ ...hint, at: range.end }] : [];
@@ -46,7 +55,9 @@ export function inlayHints(analysis: Analysis, within: TextRange, kinds: Readonl
 }
 
 /** How the numbers of a hint came about, as Markdown. */
-export function hintTooltip({ content }: Analysis, { kind, name, phase, fact }: HintSubject): string | undefined {
+export function hintTooltip(analysis: Analysis, { kind, name, phase, fact }: HintSubject): string | undefined {
+  const { content } = analysis;
+  if (kind === 'reading') return derivations(factsOfError(errorsIn(analysis)[Number(name)]));
   if (content.kind !== 'site') return undefined;
   if (kind === 'point') return derivations([content.site.points.get(name)?.facts.get(fact)]);
   const space = content.site.spaces.get(name);
@@ -102,4 +113,14 @@ function hintsOfPoint({ tag, point, facts, reports, heater }: PointEvaluation): 
     }),
     ...hint('heater', 'rise-reachable', heater.rise?.origin, (fact) => `reaches ${showFact(fact)}`),
   ];
+}
+
+/** The En number behind what the point showed. */
+function hintsOfReadings(analysis: Analysis): readonly HintDraft[] {
+  return errorsIn(analysis).flatMap(({ error: { reading, enNumber } }, index): HintDraft[] => {
+    if (enNumber === undefined) return [];
+    const label = `En ${formatNumber(enNumber, 2)}`;
+    const about = { kind: 'reading', name: String(index), fact: 'reading/error' } as const;
+    return [{ kind: 'agreement', behind: reading.shownOrigin, label, about }];
+  });
 }

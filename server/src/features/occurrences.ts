@@ -92,22 +92,34 @@ function readPart(kind: FileKind, part: Part): readonly Occurrence[] {
   const add = (name: NameKind, role: NameRole, node: ScalarNode): void => {
     if (node.text !== '') found.push({ kind: name, role, name: node.text, range: textRangeOf(node) });
   };
+  let step: ScalarNode | undefined;
   visitPart(kind, part, {
     key: (key, mapPath) => {
       const named = NAMED_ENTRIES[[kind, ...mapPath].join('/')];
       if (named !== undefined) add(named, 'definition', key);
+      if (kind === 'visit' && mapPath.join('/') === 'steps') step = key;
     },
     node: (node, schema, path) => {
       found.push(...anchorsOn(node));
+      if (step !== undefined && path.length === 2) found.push(...tagInStep(step, node));
       if (node.kind !== 'scalar') return;
       const own = NAMED_VALUES[[kind, ...path].join('/')];
       if (own !== undefined) add(own.kind, own.role, node);
       const referred = schema?.reference === undefined ? undefined : REFERENCES[schema.reference];
       if (referred !== undefined) add(referred, 'reference', node);
-      if (schema?.['air-temperature-source'] === true && isTagOfPoint(node.text)) add('point', 'reference', node);
+      const isSource = schema?.['air-temperature-source'] === true || (kind === 'visit' && isSourceSetting(path));
+      if (isSource && isTagOfPoint(node.text)) add('point', 'reference', node);
     },
   });
   return found.sort((one, other) => one.range.start - other.range.start);
+}
+
+/** The tag behind the name of a step: `heater-on-K2-MT-101`. */
+function tagInStep(key: ScalarNode, entry: SyntaxNode): readonly Occurrence[] {
+  const point = entry.kind === 'map' ? entry.pairs.find((pair) => pair.key.text === 'point')?.value : undefined;
+  if (point?.kind !== 'scalar' || !key.text.endsWith(`-${point.text}`)) return [];
+  const { end } = textRangeOf(key);
+  return [{ kind: 'point', role: 'reference', name: point.text, range: { start: end - point.text.length, end } }];
 }
 
 function anchorsOn(node: SyntaxNode): readonly Occurrence[] {
@@ -116,6 +128,11 @@ function anchorsOn(node: SyntaxNode): readonly Occurrence[] {
   return anchor === undefined
     ? []
     : [{ kind: 'anchor', role: 'definition', name: anchor.name, range: afterSign(anchor) }];
+}
+
+/** `relative-humidity.air-temperature` of a visit's settings. */
+function isSourceSetting(path: readonly string[]): boolean {
+  return path[0] === 'settings' && path.at(-1)?.endsWith('.air-temperature') === true;
 }
 
 function isTagOfPoint(text: string): boolean {

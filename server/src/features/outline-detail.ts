@@ -1,10 +1,13 @@
 /** What stands beside a name in the outline: a computed range where there is one, else the words of the file. */
 import type { Analysis } from '../analysis/analysis.ts';
 import { remembered } from '../base/remembered.ts';
+import type { TextRange } from '../base/text-range.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { formatNumber } from '../quantity/format-quantity.ts';
 import type { SyntaxNode } from '../syntax/nodes.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
+import { readingAt, stepNamed } from './visit-places.ts';
 
 /** Keys that tell in the file's own words what something is, the first that is there. */
 const TELLING = ['title', 'model', 'quantity', 'mode', 'kind', 'method'];
@@ -13,7 +16,10 @@ export function outlineDetail(analysis: Analysis, path: readonly string[], value
   return computedDetail(analysis, path) ?? writtenDetail(value);
 }
 
-function computedDetail({ content }: Analysis, path: readonly string[]): string | undefined {
+function computedDetail(analysis: Analysis, path: readonly string[]): string | undefined {
+  const { content } = analysis;
+  if (content.kind === 'visit')
+    return path.length === 2 && path[0] === 'steps' ? stepDetail(analysis, path[1] ?? '') : undefined;
   if (content.kind !== 'site') return undefined;
   const [map, entry = '', section, name] = path;
   if (map === 'spaces') {
@@ -45,6 +51,20 @@ const reportDetails = remembered(
       }),
     ),
 );
+
+/** `K2-MT-101, open` */
+function stepDetail(analysis: Analysis, key: string): string | undefined {
+  const at = stepNamed(analysis, key);
+  return at && `${at.step.subject}, ${at.last?.done === true ? 'done' : 'open'}`;
+}
+
+/** Of a reading in a list, beside the tag of its point: `relative-humidity, En -2.7`. */
+export function readingDetail(analysis: Analysis, range: TextRange): string | undefined {
+  const error = readingAt(analysis, range)?.error;
+  if (error === undefined) return undefined;
+  const { quantity } = error.reading;
+  return error.enNumber === undefined ? quantity : `${quantity}, En ${formatNumber(error.enNumber, 2)}`;
+}
 
 function writtenDetail(value: SyntaxNode): string {
   if (value.kind === 'alias') return `*${value.name}`;

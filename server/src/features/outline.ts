@@ -2,7 +2,7 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { shiftRange, type TextRange } from '../base/text-range.ts';
 import type { MapNode, PairNode, SyntaxNode } from '../syntax/nodes.ts';
-import { outlineDetail } from './outline-detail.ts';
+import { outlineDetail, readingDetail } from './outline-detail.ts';
 
 export type OutlineKind =
   | 'section'
@@ -94,7 +94,8 @@ function childrenOf(
     if (item.kind !== 'map') return [];
     const range = shiftRange(item, offset);
     const name = scalarIn(item, 'point') ?? String(index + 1);
-    return { name, detail: scalarIn(item, 'quantity') ?? '', kind: 'part', range, nameRange: range, children: [] };
+    const detail = readingDetail(analysis, range) ?? scalarIn(item, 'quantity') ?? '';
+    return { name, detail, kind: 'part', range, nameRange: range, children: [] };
   });
 }
 

@@ -1,8 +1,8 @@
 import { showFact } from '../evaluate/fact.ts';
-import type { PointEvaluation } from '../evaluate/point.ts';
 import { heaterUntold } from '../evaluate/heater-untold.ts';
 import type { ReadingError } from '../evaluate/reading-error.ts';
 import { readingFacts } from '../evaluate/reading-facts.ts';
+import { agrees, type ErrorOfVisit, errorsOfVisit } from '../evaluate/visit-errors.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';
@@ -23,30 +23,18 @@ export const rule: Rule = {
   check: { visit: disagreements },
 };
 
-/** Largest En number that agrees. */
-const AGREES_TO = 1;
-
 function disagreements(view: VisitView): readonly FindingDraft[] {
   if (view.visited.state !== 'found') return [];
-  return [...view.visited.site.points.values()].flatMap((point) =>
-    [...point.histories.values()].flatMap(({ errors }) =>
-      errors
-        .filter(({ reading }) => reading.file === view.file && !heaterUntold(reading, point))
-        .flatMap((error) => disagrees(error, errors, point, view)),
-    ),
+  return errorsOfVisit(view.visited.site, view.file).flatMap((found) =>
+    heaterUntold(found.error.reading, found.point) ? [] : disagrees(found, view),
   );
 }
 
-function disagrees(
-  found: ReadingError,
-  all: readonly ReadingError[],
-  point: PointEvaluation,
-  view: VisitView,
-): readonly FindingDraft[] {
+function disagrees({ error: found, history, point }: ErrorOfVisit, view: VisitView): readonly FindingDraft[] {
   const { reading, enNumber } = found;
   const facts = readingFacts(found, point.settings.coverage.value);
-  if (facts === undefined || enNumber === undefined || agrees(enNumber)) return [];
-  if (all.some((other) => putsRight(other, found))) return [];
+  if (facts === undefined || enNumber === undefined || agrees(found) !== false) return [];
+  if (history.errors.some((other) => putsRight(other, found))) return [];
   const { title, dimension } = quantityInfo(reading.quantity);
   const [shown, reference] = [reading.shown, reading.reference].map((value) => showQuantity(value, dimension));
   const { error, ofPoint, ofReference, allowed } = facts;
@@ -66,14 +54,11 @@ function disagrees(
   ];
 }
 
-function agrees(enNumber: number): boolean {
-  return Math.abs(enNumber) <= AGREES_TO;
-}
-
 /** Read after it, with the same kind of reference, and in agreement. */
-function putsRight({ reading, enNumber }: ReadingError, { reading: found }: ReadingError): boolean {
+function putsRight(later: ReadingError, { reading: found }: ReadingError): boolean {
+  const { reading } = later;
   const isAfter = reading.date > found.date || isLeftAfter(reading, found);
-  return isAfter && reading.using === found.using && enNumber !== undefined && agrees(enNumber);
+  return isAfter && reading.using === found.using && agrees(later) === true;
 }
 
 function isLeftAfter(reading: ReadingError['reading'], found: ReadingError['reading']): boolean {

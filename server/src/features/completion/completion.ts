@@ -11,6 +11,7 @@ import { quantityItems, reportItems } from './quantities.ts';
 import { referenceItems, saltItems } from './references.ts';
 import { entrySnippets, skeletonItem } from './snippets.ts';
 import { unitItems } from './units.ts';
+import { settingItems, settingValues, stepItems } from './visits.ts';
 import { takesQuantity, valueItems, wordItems } from './words.ts';
 
 export interface Completions {
@@ -34,8 +35,10 @@ function keysAt(context: CompletionContext): readonly CompletionItem[] {
   return [
     ...(isEmptyFile ? [skeletonItem(kind)] : []),
     ...keyItems(context),
+    ...stepItems(context),
     ...entrySnippets(context),
     ...(last === 'reports' ? reportItems(context) : []),
+    ...settingItems(context),
     ...(place.path.join('/') === 'site/rules' ? ruleItems(context) : []),
   ];
 }
@@ -49,7 +52,7 @@ function valuesAt(context: CompletionContext): readonly CompletionItem[] {
   if (takesQuantity(context.schema)) return quantityItems(context);
   const conductors = conductorItems(context);
   if (conductors.length > 0) return conductors;
-  return [...referenceItems(context), ...wordItems(context), ...valueItems(context)];
+  return [...settingValues(context), ...referenceItems(context), ...wordItems(context), ...valueItems(context)];
 }
 
 function ruleItems({ place }: CompletionContext): readonly CompletionItem[] {

@@ -16,7 +16,7 @@ export interface CompletionContext {
   readonly place: TypingPlace;
   /** Of the map whose key is typed, or of the value. */
   readonly schema: SchemaNode;
-  /** Where the place is inside a point of a site; of an unfinished one, what can be told of it. */
+  /** The point of a site that the place is inside, or that the entry of a visit names; as far as it can be told. */
   readonly point: PointEvaluation | undefined;
   /** The space that the place is in, or that its point is in. */
   readonly space: SpaceEvaluation | undefined;
@@ -36,7 +36,9 @@ export function completionContext(
   if (place === undefined || schema === undefined) return undefined;
   const [map, entry = ''] = place.path;
   const site = content.kind === 'site' ? content.site : undefined;
-  const point = map === 'points' ? site?.points.get(entry) : undefined;
+  const visited = content.kind === 'visit' && content.visited.state === 'found' ? content.visited.site : undefined;
+  const named = visited?.points.get(place.siblings.get('point') ?? '');
+  const point = map === 'points' ? site?.points.get(entry) : named;
   const space = map === 'spaces' ? site?.spaces.get(entry) : point?.space;
   return {
     workspace,

@@ -1,0 +1,51 @@
+/** Above a visit: how many of its readings disagree, and how far the handover of the points that it speaks of has come. */
+import type { Analysis } from '../analysis/analysis.ts';
+import { handoverPlan } from '../evaluate/handover-plan.ts';
+import { openSteps, recordedSteps } from '../evaluate/handover-progress.ts';
+import { agrees } from '../evaluate/visit-errors.ts';
+import type { Origin } from '../syntax/nodes.ts';
+import { errorsIn } from './visit-places.ts';
+
+export interface VisitLens {
+  readonly above: Origin;
+  readonly title: string;
+  readonly opens: Origin;
+}
+
+export function visitLenses(analysis: Analysis): readonly VisitLens[] {
+  const { content } = analysis;
+  if (content.kind !== 'visit' || content.visited.state !== 'found' || content.visit.header === undefined) return [];
+  const { header } = content.visit;
+  const above = header.keyOrigin ?? header.origin;
+  return [...readingsLens(analysis), ...stepsLens(analysis)].map((lens) => ({ above, ...lens }));
+}
+
+type LensDraft = Omit<VisitLens, 'above'>;
+
+function readingsLens(analysis: Analysis): readonly LensDraft[] {
+  const told = errorsIn(analysis).filter(({ error }) => error.enNumber !== undefined);
+  const [first] = told;
+  if (first === undefined) return [];
+  const wrong = told.filter(({ error }) => agrees(error) === false);
+  const count = told.length === 1 ? '1 reading' : `${told.length} readings`;
+  const title =
+    wrong.length === 0
+      ? `${count}, none disagrees`
+      : `${wrong.length} of ${count} ${wrong.length === 1 ? 'disagrees' : 'disagree'}`;
+  return [{ title, opens: (wrong[0] ?? first).error.reading.origin }];
+}
+
+function stepsLens({ content, file }: Analysis): readonly LensDraft[] {
+  if (content.kind !== 'visit' || content.visited.state !== 'found') return [];
+  const { site } = content.visited;
+  const spoken = recordedSteps(site).filter((record) => record.file === file);
+  const [first] = spoken;
+  if (first === undefined) return [];
+  const tags = [...new Set(spoken.map(({ tag }) => tag))];
+  const open = tags.flatMap((tag) => openSteps(site, tag)).length;
+  const all = handoverPlan(tags.flatMap((tag) => site.points.get(tag) ?? [])).length;
+  const opens = (spoken.find(({ done }) => !done) ?? first).entry.keyOrigin;
+  return [
+    { title: open === 0 ? `Handover done, ${all} steps` : `${open} of ${all} steps of the handover open`, opens },
+  ];
+}
