@@ -2,6 +2,8 @@ import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { writeMarkup } from '../../server/src/base/markup.ts';
 import { showCorner, showFact } from '../../server/src/evaluate/fact.ts';
+import { recordingBasis } from '../../server/src/evaluate/recording-basis.ts';
+import { outsideWords } from '../../server/src/evaluate/recording-words.ts';
 import type { SpaceEvaluation } from '../../server/src/evaluate/space.ts';
 import { lineOfQuantity } from '../../server/src/pictures/chart-curves.ts';
 import type { ChartSubject } from '../../server/src/pictures/chart-item.ts';
@@ -11,6 +13,7 @@ import { readChart } from '../../server/src/pictures/chart-reading.ts';
 import { chartPlane, moistAirChart } from '../../server/src/pictures/moist-air-chart.ts';
 import { placeOn, ticksBetween, valueAt } from '../../server/src/pictures/scale.ts';
 import type { XY } from '../../server/src/pictures/svg.ts';
+import { summarise } from '../../server/src/recording/summarise.ts';
 import { evaluatedPoint, evaluatedSpace, known, there } from '../evaluate/evaluated-site.ts';
 
 const PLACE = { file: 'file:///fennmoor.dewsite.yaml', start: 7 };
@@ -18,7 +21,7 @@ const ROOM = '{ temperature: 5 .. 60 degC, humidity: 10 .. 90 %RH }';
 
 function subjectOf(space: SpaceEvaluation, points: ChartSubject['points'] = []): ChartSubject {
   const phases = space.phases.filter(({ sampled }) => sampled !== undefined);
-  return { space, points, phases, here: undefined, placeOf: () => PLACE };
+  return { space, points, phases, here: undefined, recordings: [], placeOf: () => PLACE };
 }
 
 function planeOf(axis: HumidityAxis, air = ROOM): ChartPlane {
@@ -125,6 +128,46 @@ describe('the reading of a spot', () => {
 
   it('says nothing beside the plane', () => {
     expect(readChart(plane, [1, 1])).toBeUndefined();
+  });
+});
+
+describe('a recording', () => {
+  const space = evaluatedSpace('{ temperature: 20 .. 30 degC, humidity: 40 .. 60 %RH }');
+  const basis = there(recordingBasis(space, []));
+  const summing = summarise(basis, 'dew-point', 'zoned');
+  // One row every 10 min: an hour at 25 °C and a dew point of 15 °C, then half an hour at 40 and 15 °C.
+  const times = Float64Array.from({ length: 10 }, (_, row) => row * 600);
+  summing.add({
+    time: times,
+    airCelsius: times.map((time) => (time < 3600 ? 25.1 : 40.1)),
+    humidity: times.map(() => 15.1),
+    pressure: undefined,
+    speed: undefined,
+  });
+  const summary = there(summing.finish([], 0));
+  const subject = { ...subjectOf(space), recordings: [{ log: 'logs/<room>.csv', summary, place: PLACE }] };
+  const plane = there(chartPlane('dew-point', subject));
+  const text = writeMarkup(moistAirChart(plane, subject));
+
+  it('is shaded where the air was, the more the longer, and widens the plane', () => {
+    const shades = [...text.matchAll(/<path d="(M[^"]+)" fill-opacity="([\d.]+)"/g)].map(([, path = '', shade]) => {
+      const [x = 0, y = 0] = (path.match(/[\d.]+/g) ?? []).map(Number);
+      const corner = [valueAt(plane.temperature, x), valueAt(plane.humidity, y)].map(
+        (value) => Math.round(value * 10) / 10,
+      );
+      return { corner, shade: Number(shade) };
+    });
+    const [away, steady] = [there(shades[0]), there(shades[1])];
+    expect([away.corner, steady.corner]).toEqual([
+      [40, 15],
+      [25, 15],
+    ]); // the lower edges of cells of 0.5 K
+    expect(away.shade).toBeLessThan(steady.shade);
+  });
+
+  it('is told in its own words, escaped', () => {
+    expect(text).toContain('recorded in logs/&lt;room&gt;.csv');
+    expect(text).toContain(outsideWords(summary));
   });
 });
 

@@ -2,6 +2,7 @@
 import type { MarkupElement } from '../base/markup.ts';
 import type { PhaseEvaluation } from '../evaluate/phase.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { RecordingSummary } from '../evaluate/recording-summary.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { ChartPlane } from './chart-plane.ts';
@@ -34,7 +35,17 @@ export interface ChartSubject {
   readonly phases: readonly PhaseEvaluation[];
   /** The envelope that the cursor is in. */
   readonly here: PhaseEvaluation | undefined;
+  /** Of the space. */
+  readonly recordings: readonly ChartRecording[];
   readonly placeOf: (origin: Origin) => Place;
+}
+
+export interface ChartRecording {
+  /** The file, as the visit names it. */
+  readonly log: string;
+  readonly summary: RecordingSummary;
+  /** Where the visit names it. */
+  readonly place: Place | undefined;
 }
 
 export type ChartLayer = (plane: ChartPlane, subject: ChartSubject) => readonly ChartItem[];

@@ -75,6 +75,11 @@ export function airOfHumidity(airCelsius: number, relativeHumidity: number, pres
   };
 }
 
+/** Air of a temperature and a dew point in °C at a pressure in Pa. */
+export function airOfDewPoint(airCelsius: number, dewPointCelsius: number, pressure: number): AirState {
+  return { airCelsius, pressure, vapourPressure: saturatedVapourPressure(dewPointCelsius, pressure, 'water') };
+}
+
 /** The value on the axis of humidity content, canonical; of steam alone the most that the axis shows. */
 function contentOf(axis: HumidityAxis, vapourPressure: number, pressure: number): number | undefined {
   if (axis === 'dew-point') return valueIfOk(dewPointOfVapour(vapourPressure, pressure));

@@ -4,6 +4,7 @@
  */
 import { element, type MarkupElement } from '../base/markup.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
+import { densityItems, recordedAir } from './chart-density.ts';
 import { axes, gridLines } from './chart-grid.ts';
 import type { ChartItem, ChartSubject } from './chart-item.ts';
 import { CHARACTER_WIDTH, placeLabels } from './chart-labels.ts';
@@ -30,7 +31,12 @@ export function chartPlane(axis: HumidityAxis, subject: ChartSubject): ChartPlan
   const { low, high } = space.pressure;
   const envelopes = phases.map(({ envelope }) => envelope);
   const pressure = (low + high) / 2;
-  return planeOf(axis, pressure, envelopes, [...airAtSensors(subject, pressure), ...airOverSalts(subject, pressure)]);
+  const besides = [
+    ...airAtSensors(subject, pressure),
+    ...airOverSalts(subject, pressure),
+    ...recordedAir(subject, pressure),
+  ];
+  return planeOf(axis, pressure, envelopes, besides);
 }
 
 export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupElement {
@@ -38,7 +44,8 @@ export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupE
   const lines = [...limitItems(plane, subject), ...alarmItems(plane, subject)];
   const spots = [...sensorItems(plane, subject), ...saltItems(plane, subject)];
   const title = subject.space.located.value.title?.value ?? subject.space.id;
-  const rows = [...phases, ...spots, ...lines];
+  const recorded = densityItems(plane, subject);
+  const rows = [...phases, ...spots, ...lines, ...recorded];
   const legend = legendOf(rows, FRAME.bottom + 62, WIDTH);
   return drawing({
     width: WIDTH,
@@ -51,6 +58,7 @@ export function moistAirChart(plane: ChartPlane, subject: ChartSubject): MarkupE
       label([FRAME.left, 36], `air at ${pressureText(subject, plane)}`, { class: 'quiet' }),
       inPlane([
         ...gridLines(plane),
+        ...recorded.map(markOf),
         ...[...phases].sort(hereLast).map(markOf),
         ...lines.map(markOf),
         ...spots.map(markOf),

@@ -73,7 +73,13 @@ export function polyline(points: readonly XY[], attributes: Attributes = {}): Ma
 
 /** The area that the points given enclose. */
 export function polygon(points: readonly XY[], attributes: Attributes = {}): MarkupElement {
-  return element('path', { d: points.length === 0 ? '' : `${pathThrough(points)}Z`, ...attributes });
+  return polygons([points], attributes);
+}
+
+/** Several areas as one shape. */
+export function polygons(outlines: readonly (readonly XY[])[], attributes: Attributes = {}): MarkupElement {
+  const closed = outlines.filter((points) => points.length > 0).map((points) => `${pathThrough(points)}Z`);
+  return element('path', { d: closed.join(''), ...attributes });
 }
 
 function pathThrough(points: readonly XY[]): string {

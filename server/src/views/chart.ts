@@ -1,9 +1,10 @@
 /** The moist-air chart of the space that the cursor is in, or of the space of its point. */
+import type { Analysis, SiteRecording } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
 import type { PhaseEvaluation } from '../evaluate/phase.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import type { ChartSubject } from '../pictures/chart-item.ts';
+import type { ChartRecording, ChartSubject } from '../pictures/chart-item.ts';
 import type { HumidityAxis } from '../pictures/chart-plane.ts';
 import { readChart } from '../pictures/chart-reading.ts';
 import { chartPlane, moistAirChart } from '../pictures/moist-air-chart.ts';
@@ -56,7 +57,8 @@ function axisOf({ inputs }: ViewRequest): HumidityAxis {
 }
 
 /** What the cursor is in decides; the first space of the file where it is in none. */
-function subjectOf({ analysis: { content, parsed }, offset }: ViewRequest): ChartSubject | undefined {
+function subjectOf({ analysis, offset }: ViewRequest): ChartSubject | undefined {
+  const { content, parsed } = analysis;
   if (content.kind !== 'site') return undefined;
   const { site } = content;
   const [map, name = '', section, phase] = locate(parsed.tree, offset)?.path ?? [];
@@ -70,8 +72,18 @@ function subjectOf({ analysis: { content, parsed }, offset }: ViewRequest): Char
     points: point?.space === undefined ? [...site.points.values()].filter((each) => each.space === space) : [point],
     phases,
     here: isInSpace ? phaseNamed(phases, section, phase) : undefined,
+    recordings: content.recordings.flatMap((recording) =>
+      recording.space === space ? recordingOf(analysis, recording) : [],
+    ),
     placeOf: (origin) => ({ file: parsed.file, start: parsed.rangeOf(origin).start }),
   };
+}
+
+/** None where it was not read yet, or cannot be. */
+function recordingOf({ fileNamed }: Analysis, { visit, log, answer }: SiteRecording): readonly ChartRecording[] {
+  if (answer?.kind !== 'summary') return [];
+  const start = fileNamed(visit)?.rangeOf(log.origin).start;
+  return [{ log: log.value, summary: answer.summary, place: start === undefined ? undefined : { file: visit, start } }];
 }
 
 function firstSpace({ spaces }: SiteEvaluation): SpaceEvaluation | undefined {
