@@ -14,6 +14,7 @@ import {
   type Place,
   placeIn,
   problems,
+  repeatUntilVisible,
   runCommand,
   save,
   takeQuickFix,
@@ -87,6 +88,16 @@ describeInEditor('in the workbench', () => {
     await picture.waitFor();
     await expect.poll(() => picture.evaluate((image) => Reflect.get(image, 'naturalWidth'))).toBe(320);
     expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual(300);
+  });
+
+  it('the pointer on a number beside a value shows how it came about', async () => {
+    await openSite();
+    const hint = page.locator('.view-line span[class*="dyn-rule"]', { hasText: /dew\spoint.*74\.9\s°C/ }).first();
+    const shown = page.locator('.monaco-hover', {
+      hasText: 'Saturation pressure over water',
+      hasNotText: 'Give one of humidity', // as the hover of the key beside it says
+    });
+    await repeatUntilVisible(() => hint.hover(), shown);
   });
 
   it('a quick fix by keyboard ends on disk', async () => {
