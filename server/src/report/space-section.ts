@@ -102,6 +102,7 @@ function chart(space: SpaceEvaluation, { points }: SiteEvaluation): readonly Blo
     points: [...points.values()].filter((point) => point.space === space),
     phases: space.phases.filter(({ sampled }) => sampled !== undefined),
     here: undefined,
+    recordings: [],
     placeOf: () => NOWHERE,
   };
   const plane = chartPlane('mixing-ratio', subject);
