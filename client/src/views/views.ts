@@ -4,6 +4,7 @@ import {
   type Disposable,
   languages,
   Position,
+  Selection,
   type TextEditor,
   Uri,
   ViewColumn,
@@ -38,13 +39,14 @@ function offerView(kind: ViewKind, client: BaseLanguageClient, extension: Uri): 
       open = undefined;
     });
   };
-  /** A lens names the place; elsewhere it is that of the cursor. */
-  const show = (uri?: string, at?: Position): void => {
-    const named =
-      uri === undefined || at === undefined
-        ? undefined
-        : { uri: Uri.parse(uri), position: new Position(at.line, at.character) };
-    const subject = named ?? subjectAtFirst(kind);
+  /** @param at where the cursor is moved to first, as by a lens */
+  const show = (at?: { readonly line: number; readonly character: number }): void => {
+    const editor = window.activeTextEditor;
+    if (at !== undefined && editor !== undefined) {
+      const position = new Position(at.line, at.character);
+      editor.selection = new Selection(position, position);
+    }
+    const subject = subjectAtFirst(kind);
     if (open === undefined) {
       const place = { viewColumn: ViewColumn.Beside, preserveFocus: true };
       fill(window.createWebviewPanel(type, kind.title, place, options), subject);

@@ -48,15 +48,15 @@ export function serveHints({ connection, client, analysisOf }: Served, settings:
   });
 }
 
-/** The command is one of the extension. */
-function viewLenses({ content, parsed, file }: Analysis): readonly CodeLens[] {
+/** The command is one of the extension; a lens is pressed in the active editor. */
+function viewLenses({ content, parsed }: Analysis): readonly CodeLens[] {
   if (content.kind !== 'site') return [];
   return [...content.site.points.values()].map(({ entry }) => {
     const range = rangeIn(parsed, parsed.rangeOf(entry.keyOrigin));
     const command = {
       title: 'Section and uncertainties',
       command: 'dewright.showPoint',
-      arguments: [file, range.start],
+      arguments: [range.start],
     };
     return { range, command };
   });
