@@ -3,7 +3,12 @@ import { resolve } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { nearestWord } from '../base/nearest.ts';
-import { LOG_COLUMN_KEYS, type LogColumnKey, type NamedColumns } from '../evaluate/recording-answer.ts';
+import {
+  type DetectedColumns,
+  LOG_COLUMN_KEYS,
+  type LogColumnKey,
+  type NamedColumns,
+} from '../evaluate/recording-answer.ts';
 import { recordingBasis } from '../evaluate/recording-basis.ts';
 import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recording-summary.ts';
 import { SEVERITIES } from '../rules/rule.ts';
@@ -50,22 +55,14 @@ function namedColumns(option: string | undefined): NamedColumns | undefined {
   return Object.fromEntries(pairs);
 }
 
-function doubtWords({
-  doubts,
-  columns,
-}: {
-  readonly doubts: readonly string[];
-  readonly columns: NamedColumns;
-}): string {
-  const found = columnsWords(columns);
-  const example = found === '' ? 'time=t,air-temperature=T,relative-humidity=RH' : found;
-  return `${doubts.join(' ')} Say which column is which with --columns “${example}”.`;
-}
-
-export function columnsWords(columns: NamedColumns): string {
-  return Object.entries(columns)
-    .map(([key, column]) => `${key}=${column}`)
-    .join(',');
+function doubtWords({ doubts, columns }: DetectedColumns): string {
+  const hasHumidity = Object.keys(columns).some(
+    (key) => !['time', 'air-temperature', 'pressure', 'speed'].includes(key),
+  );
+  const humidity = hasHumidity ? {} : { 'relative-humidity': 'COLUMN' };
+  const example = Object.entries({ time: 'COLUMN', 'air-temperature': 'COLUMN', ...humidity, ...columns });
+  const words = example.map(([key, column]) => `${key}=${column}`).join(',');
+  return `${doubts.join(' ')} Say which column is which: --columns “${words}”.`;
 }
 
 interface LaidAgainst {

@@ -100,7 +100,7 @@ function columnOf(quantity: LogQuantity, named: string, sample: LogSample): Outc
 }
 
 function noSuchColumn(named: string, { headers }: LogSample): string {
-  const near = nearestWord(named, headers);
+  const near = named.length < 3 ? undefined : nearestWord(named, headers);
   const hint = near === undefined ? `it has ${headers.slice(0, 20).join(', ')}` : `the nearest is “${near.word}”`;
   return `The log has no column “${named}”; ${hint}.`;
 }
