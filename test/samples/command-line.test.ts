@@ -35,7 +35,9 @@ describe('check of the samples', () => {
         message,
         texts: Object.fromEntries(facts.filter(isKnown).map((fact) => [fact.id, showFact(fact)])),
       }));
-      const inJson = findings.map(({ rule, message, values }) => ({
+      // A recording is read by the program alone; what it says is tested with the recordings.
+      const told = findings.filter(({ rule }) => rule !== 'log-outside-envelope');
+      const inJson = told.map(({ rule, message, values }) => ({
         rule,
         message,
         texts: Object.fromEntries(Object.entries(values).map(([id, { text }]) => [id, text])),

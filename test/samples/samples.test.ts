@@ -7,7 +7,8 @@ import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from './sample-files.ts';
 const WORKSPACE = sampleWorkspace();
 const CLEAN_SAMPLE = 'bakery-prover.dewsite.yaml';
 const FAULTY_SAMPLES = SAMPLE_NAMES.filter((name) => name.endsWith('.dewsite.yaml') && name !== CLEAN_SAMPLE);
-const OTHER_FILES = SAMPLE_NAMES.filter((name) => !name.endsWith('.dewsite.yaml'));
+const KITS = SAMPLE_NAMES.filter((name) => name.endsWith('.dewkit.yaml'));
+const VISITS = SAMPLE_NAMES.filter((name) => name.endsWith('.dewvisit.yaml'));
 
 describe('the samples', () => {
   it('has one site done right, about which no rule has anything to say', () => {
@@ -21,8 +22,18 @@ describe('the samples', () => {
     expect(findings.length).toBeLessThanOrEqual(10);
   });
 
-  it.each(OTHER_FILES)('%s has no findings', (name) => {
+  it.each(KITS)('%s has no findings', (name) => {
     expect(analysisOf(WORKSPACE, name).findings.map(inWords)).toEqual([]);
+  });
+
+  it('have visits: two in order, one with a spoilt sensor, one with what was left undone', () => {
+    const found = VISITS.map((name) => [name, ...analysisOf(WORKSPACE, name).findings.map(inWords)]);
+    expect(found).toEqual([
+      ['ripening-rooms-2024-09-10.dewvisit.yaml'],
+      ['ripening-rooms-2025-09-12.dewvisit.yaml'],
+      ['ripening-rooms-2026-09-15.dewvisit.yaml', 'CC-MT-401 visit-disagrees'],
+      ['timber-kilns-2026-09-08.dewvisit.yaml', 'K3-MT-101 step-open', 'K1-MT-101 setting-differs'],
+    ]);
   });
 
   it('accepts findings with a reason', () => {
@@ -32,7 +43,7 @@ describe('the samples', () => {
   });
 });
 
-const FINDINGS = FAULTY_SAMPLES.flatMap((name) => {
+const FINDINGS = [...FAULTY_SAMPLES, ...VISITS].flatMap((name) => {
   const analysis = analysisOf(WORKSPACE, name);
   return [...analysis.findings, ...analysis.accepted].map((finding) => ({ analysis, finding }));
 });
