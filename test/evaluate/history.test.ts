@@ -135,7 +135,7 @@ describe('the next check', () => {
   it('NASA-HDBK-8739.19-5: is when the band of the drift reaches the tolerance', () => {
     const point = visitedPoint({ visits: YEARLY });
     const { proposed, reached, drift } = humidityHistory(point);
-    expect(proposed).toMatchObject({ ok: true, value: { method: 'variables data', date: reached?.soonest } });
+    expect(proposed).toMatchObject({ ok: true, value: { method: 'variables-data', date: reached?.soonest } });
     const { error, reach } = drift.ok ? driftOn(drift.value, reached?.soonest ?? '') : { error: 0, reach: 0 };
     // The day is a whole one: a day of drift is less than 1e-4.
     expect(Math.abs(error + reach - 0.03)).toBeLessThan(1e-4);
@@ -144,13 +144,13 @@ describe('the next check', () => {
   it('NCSL RP-1 A3 before that: a check within the tolerance keeps the interval', () => {
     const point = visitedPoint({ visits: YEARLY.slice(0, 2) });
     const { proposed } = humidityHistory(point);
-    expect(proposed).toMatchObject({ ok: true, value: { method: 'test interval', date: '2024-09-01' } });
+    expect(proposed).toMatchObject({ ok: true, value: { method: 'test-interval', date: '2024-09-01' } });
   });
 
   it('NCSL RP-1 A3: the first check that finds the error beyond the tolerance halves the interval', () => {
     const visits = [{ date: '2026-03-01', readings: [pair(4)] }];
     const { proposed } = humidityHistory(visitedPoint({ visits }));
-    expect(proposed).toMatchObject({ ok: true, value: { method: 'test interval', date: '2026-08-30' } });
+    expect(proposed).toMatchObject({ ok: true, value: { method: 'test-interval', date: '2026-08-30' } });
   });
 
   it('is proposed for no point without a plan or a tolerance', () => {

@@ -40,7 +40,7 @@ describe('the plan of checks', () => {
   it('by hand: says a drift of 0.15 K a year, and that 0.8 K is reached three and a third years after 0.3 K', () => {
     expect(hover).toContain('- The drift is 0.15 ± ');
     expect(hover).toMatch(/- The tolerance of 0\.8 K is reached on (2029\\-12|2030\\-01)/);
-    expect(hover).toMatch(/- The next check is asked for on 202\d\\-\d\d\\-\d\d by the variables data method\./);
+    expect(hover).toMatch(/- The next check is proposed for 202\d\\-\d\d\\-\d\d by the variables\\-data method\./);
   });
 
   it('has a picture where the editor shows one', () => {
@@ -51,7 +51,7 @@ describe('the plan of checks', () => {
   it('has a line above it with the next check and the drift', () => {
     const [lens] = codeLenses(analysis, new Set(['checks']));
     expect(lens?.title).toMatch(
-      /^Next check due on 2027-09-01; the readings ask for 202\d-\d\d-\d\d \(variables data, drift 0\.15 ± [\d.]+ K in a year\)$/,
+      /^Next check due on 2027-09-01; the visits propose 202\d-\d\d-\d\d \(variables-data method, drift 0\.15 ± [\d.]+ K in a year\)$/,
     );
     expect(analysis.parsed.text.slice(lens?.above.start, lens?.above.end)).toBe('checks');
   });

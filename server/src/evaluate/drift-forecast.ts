@@ -1,4 +1,4 @@
-/** How fast the error of a point grows, and when it is foretold to reach the tolerance. */
+/** How fast the error of a point grows, and when it is predicted to reach the tolerance. */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import type { CalendarDate } from '../model/model-types.generated.ts';
 import { intervalForLimits } from '../physics/calibration-interval.ts';
@@ -33,7 +33,7 @@ export const CONFIDENCE = 0.95;
 /** Two visits always lie on a line, and tell nothing of how well it fits. */
 export const VISITS_NEEDED = 3;
 
-/** No drift is foretold for longer. Common practice, no source. */
+/** No drift is predicted for longer. Common practice, no source. */
 export const FURTHEST_YEARS = 10;
 
 /** The drift through the readings of a segment, or in words what is lacking. */

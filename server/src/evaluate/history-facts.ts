@@ -1,4 +1,4 @@
-/** The facts of the histories: the last error, the drift, when it reaches the tolerance, and the next check it asks for. */
+/** The facts of the histories: the last error, the drift, when it reaches the tolerance, and the check proposed for it. */
 import type { CalendarDate } from '../model/model-types.generated.ts';
 import { EN_NUMBER } from '../physics/decision.ts';
 import { WEIGHTED_LEAST_SQUARES } from '../physics/drift-fit.ts';
@@ -93,7 +93,7 @@ function toleranceReachedFact(history: History, today: CalendarDate): readonly F
   const { value, origin } = tolerance;
   const base = {
     id: `${quantity}/tolerance-reached`,
-    title: `time until the drift of the ${title} is foretold to reach its tolerance${expected === undefined ? '' : `, on ${expected}`}`,
+    title: `time until the drift of the ${title} is predicted to reach its tolerance${expected === undefined ? '' : `, on ${expected}`}`,
     dimension: 'time' as const,
     inputs: [
       { label: 'tolerance', text: showQuantity(value.value, value.dimension), origin },
@@ -111,7 +111,7 @@ function toleranceReachedFact(history: History, today: CalendarDate): readonly F
 /** Intervals of checks that plans use. Common practice, no source. */
 const USUAL_MONTHS: readonly number[] = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60];
 
-/** The check that is asked for first, and the interval that would have brought it. */
+/** The check that is proposed for the first day, and the interval that would have brought it. */
 function proposal(histories: Histories, today: CalendarDate, planned: CheckDue | undefined): readonly Fact[] {
   const first = firstProposed(histories);
   if (first === undefined || planned === undefined) return [];
@@ -125,17 +125,17 @@ function proposal(histories: Histories, today: CalendarDate, planned: CheckDue |
     {
       ...base,
       id: 'check/proposed',
-      title: `time until the check that the readings ask for, on ${proposed.date} by the ${proposed.method} method for the ${title}`,
+      title: `time until the check that the visits propose, on ${proposed.date} by the ${proposed.method} method for the ${title}`,
       value: secondsBetween(today, proposed.date),
       inputs: [...readings, { label: 'today', text: today }],
     },
     {
       ...base,
       id: 'check/proposed-interval',
-      title: 'interval of checks that the readings ask for',
+      title: 'interval of checks that the visits propose',
       value: months * MONTH_SECONDS,
       inputs: [...readings, lastCheckInput(planned.last)],
-      relation: 'from the last check to the check asked for, cut to an interval that plans use',
+      relation: 'from the last check to the check proposed, cut to an interval that plans use',
     },
   ];
 }

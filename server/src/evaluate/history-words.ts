@@ -45,9 +45,9 @@ export function confidenceWords({ soonest, latest }: NonNullable<History['reache
 }
 
 function checkSentence({ proposed }: History): string {
-  if (!proposed.ok) return `No check is asked for: ${proposed.problem}`;
+  if (!proposed.ok) return `No check is proposed: ${proposed.problem}`;
   const { date, method } = proposed.value;
-  return `The next check is asked for on ${date} by the ${method} method`;
+  return `The next check is proposed for ${date} by the ${method} method`;
 }
 
 /** `2026-09-02 as found` */

@@ -20,7 +20,7 @@ import type { CheckedVisit } from './drift-segment.ts';
 
 export interface ProposedCheck {
   readonly date: CalendarDate;
-  /** In a few words: 'variables data'. */
+  /** As words name it: 'variables-data'. */
   readonly method: string;
   readonly formula: Formula;
   readonly notes: readonly string[];
@@ -55,7 +55,7 @@ function checkByDrift(drift: Drift, tolerance: number, { last, due }: CheckDue):
     days === undefined
       ? `The error stays within the tolerance for longer; an interval is at most doubled at once.`
       : `Until then the error stays within the tolerance with a confidence of ${confidence}.`;
-  return succeed({ date, method: 'variables data', formula: VARIABLES_DATA_METHOD, notes: [note] });
+  return succeed({ date, method: 'variables-data', formula: VARIABLES_DATA_METHOD, notes: [note] });
 }
 
 function checkByRecord(
@@ -76,5 +76,5 @@ function checkByRecord(
     `Of ${found.length} checks ${within.length} found the error within the tolerance, which fits a share of ${showRange(observed.low, observed.high, 'percentage')}; that it differs from the target of ${target} has a confidence of ${rejected}.`,
     `The variables-data method says nothing: ${insteadOf}.`,
   ];
-  return succeed({ date, method: 'test interval', formula: TEST_INTERVAL_METHOD, notes });
+  return succeed({ date, method: 'test-interval', formula: TEST_INTERVAL_METHOD, notes });
 }

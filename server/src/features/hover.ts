@@ -154,7 +154,8 @@ function factsOfPlace(analysis: Analysis, location: Location, place: TextRange):
   const all = [...point.facts.values()];
   const [section, name] = inner;
   if (section === undefined) return all;
-  if (section === 'checks' && name === undefined) return all.filter((fact) => fact.id.startsWith('check/') || goesInto(fact));
+  if (section === 'checks' && name === undefined)
+    return all.filter((fact) => fact.id.startsWith('check/') || goesInto(fact));
   if (section === 'space') return point.space === undefined ? [] : factsOfSpace(point.space);
   const isNamed = section === 'reports' || ((section === 'signals' || section === 'alarms') && inner.length === 2);
   if (isNamed && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));

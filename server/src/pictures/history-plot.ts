@@ -1,6 +1,6 @@
 /**
  * How a point has held against its references: the errors of the visits with the uncertainty of each reference, the
- * tolerance, the drift with its band, the day on which it is foretold to reach the tolerance, and the next check.
+ * tolerance, the drift with its band, the day on which it is predicted to reach the tolerance, and the next check.
  */
 import type { MarkupElement } from '../base/markup.ts';
 import type { Drift } from '../evaluate/drift-forecast.ts';
