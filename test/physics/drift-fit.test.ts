@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type DriftReading, driftAt, fitDrift } from '../../server/src/physics/drift-fit.ts';
+import { coverageFactorFor } from '../../server/src/physics/student-distribution.ts';
+import { normal, seededRandom } from './monte-carlo.ts';
 
 /** JCGM 100:2008 table H.6: corrections of a thermometer in °C, by its reading less 20 °C (data from memory). */
 const TABLE_H6: readonly (readonly [number, number])[] = [
@@ -122,5 +124,39 @@ describe('a straight line', () => {
         expect(numbers.every(Number.isFinite)).toBe(true);
       }),
     );
+  });
+});
+
+describe('JCGM 101, by Monte Carlo: of 4000 drawn histories of five visits', () => {
+  const HISTORIES = 4000;
+  // Three times the standard deviation of such a share, √(0.95 · 0.05 / 4000).
+  const WITHIN = 0.0104;
+  const RATE = 0.5;
+
+  /** The shares in which the rate, and the reading after one more year, lie within 95 %. */
+  function coverage(isKnown: boolean): readonly [ofRate: number, ofReading: number] {
+    const random = seededRandom(11);
+    const noise = normal(0, 0.4);
+    let [ofRate, ofReading] = [0, 0];
+    for (let history = 0; history < HISTORIES; history++) {
+      const rows = [-4, -3, -2, -1, 0].map((year) => [year, RATE * year + noise(random)] as const);
+      const fit = fitted(isKnown ? readings(rows, 0.4) : readings(rows));
+      const k = coverageFactorFor(0.95, fit.degreesOfFreedom);
+      const next = driftAt(fit, 1);
+      if (Math.abs(fit.coefficients[1] - RATE) <= k * Math.sqrt(fit.variances[1])) ofRate++;
+      if (Math.abs(RATE + noise(random) - next.value) <= k * next.readingUncertainty) ofReading++;
+    }
+    return [ofRate / HISTORIES, ofReading / HISTORIES];
+  }
+
+  it('without known uncertainties 95 % hold the true drift, and 95 % the next reading', () => {
+    for (const share of coverage(false)) expect(Math.abs(share - 0.95)).toBeLessThan(WITHIN);
+  });
+
+  it('with known ones no fewer do, and few more: chance scatter beyond them only widens', () => {
+    for (const share of coverage(true)) {
+      expect(share).toBeGreaterThan(0.95 - WITHIN);
+      expect(share).toBeLessThan(0.99);
+    }
   });
 });
