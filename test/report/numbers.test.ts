@@ -106,7 +106,7 @@ function textsOf({ analysis }: SamplePack): readonly string[] {
   return [...[analysis.file, ...kits].map((file) => analysis.fileNamed(file)?.text ?? ''), ...due];
 }
 
-/** The built-in limits, and every value and range of the site and its kits with the ends of the ranges. */
+/** The built-in limits and signals, and every value and range of the site and its kits with the ends of the ranges. */
 function statedValues({ analysis }: SamplePack): ReadonlySet<string> {
   const shown = new Set<string>();
   const { content } = analysis;
@@ -115,6 +115,7 @@ function statedValues({ analysis }: SamplePack): ReadonlySet<string> {
   const limits = [settings.sensorHumidityLimit, settings.unheatedHumidityLimit];
   for (const { value } of limits) shown.add(showQuantity(value, 'relative-humidity'));
   shown.add(showQuantity(settings.margin.value, 'temperature-difference'));
+  for (const usual of ['4 … 20 mA', '0 … 10 V']) shown.add(usual);
   for (const root of [settings.header, model.spaces, model.points, ...Object.values(catalogue)]) collect(root, shown);
   return shown;
 }

@@ -34,7 +34,7 @@ export function pointSection(view: PointEvaluation, site: SiteEvaluation, analys
     startsPage: true,
     blocks: [...buildTable(view, site), ...sectionPicture(view), ...reportTable(view)],
     sections: [
-      { title: ['Why it is right'], blocks: [...reasonBlocks(view), ...budgetPictures(view)] },
+      { title: ['The reasons'], blocks: [...reasonBlocks(view), ...budgetPictures(view)] },
       { title: ['How it is connected'], blocks: wiringBlocks(view) },
       { title: ['How it is put to work'], blocks: stepBlocks(view) },
       { title: ['How it is checked'], blocks: [...checkBlocks(view), ...historyPictures(view)] },

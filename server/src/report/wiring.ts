@@ -1,7 +1,21 @@
 /** How a point is fed and connected: supply, analogue outputs, the map of its registers, alarms. */
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { CurrentLoopSignal, RegisterSignal, VoltageSignal } from '../model/model-types.generated.ts';
-import { type Block, factText, listed, named, nameTable, stated, type Text, table, words } from './document.ts';
+import { analogueRange } from '../evaluate/signal-use.ts';
+import type { Located } from '../model/located.ts';
+import type { CurrentLoopSignal, RegisterSignal, Signal, VoltageSignal } from '../model/model-types.generated.ts';
+import { showRange } from '../quantity/format-quantity.ts';
+import {
+  type Block,
+  factText,
+  listed,
+  NOTHING,
+  named,
+  nameTable,
+  stated,
+  type Text,
+  table,
+  words,
+} from './document.ts';
 
 export function wiringBlocks(point: PointEvaluation): readonly Block[] {
   return [...supplyTable(point), ...analogueTable(point), ...registerTable(point), ...alarmTable(point)];
@@ -22,12 +36,13 @@ type AnalogueSignal = CurrentLoopSignal | VoltageSignal;
 
 function analogueTable({ point, tag, facts, settings }: PointEvaluation): readonly Block[] {
   const defaults = settings.header?.defaults?.value;
-  const rows = [...(point.signals?.value ?? [])].flatMap(([name, { value: signal }]) =>
-    signal.kind === 'register' ? [] : [[name, signal] as const],
+  const rows = [...(point.signals?.value ?? [])].flatMap(([name, located]) =>
+    located.value.kind === 'register' ? [] : [{ name, located, signal: located.value }],
   );
-  const ends = (signal: AnalogueSignal): Text => {
-    if (signal.kind === 'voltage') return signal.voltage === undefined ? ['usual voltage'] : stated(signal.voltage);
-    return signal.current === undefined ? ['usual current'] : stated(signal.current);
+  const ends = (located: Located<Signal>): Text => {
+    const range = analogueRange({ located });
+    const dimension = located.value.kind === 'voltage' ? 'voltage' : 'current';
+    return range === undefined ? NOTHING : [{ kind: 'stated', text: showRange(range.low, range.high, dimension) }];
   };
   const loop = (signal: AnalogueSignal): Text =>
     signal.kind === 'voltage'
@@ -39,10 +54,10 @@ function analogueTable({ point, tag, facts, settings }: PointEvaluation): readon
   return table(
     'Analogue outputs',
     ['output', 'quantity', 'signal', 'span', 'loop', 'read by', 'one count'],
-    rows.map(([name, signal]) => [
+    rows.map(({ name, located, signal }) => [
       [words(name)],
       stated(signal.quantity),
-      ends(signal),
+      ends(located),
       stated(signal.span),
       loop(signal),
       stated(signal.receiver ?? defaults?.receiver),
