@@ -62,10 +62,10 @@ function costFacts({ quantity, report }: ReportEvaluation, model: ErrorModel, wo
   const at = cornerOf(worst.state, envelope.phase, model.atLeastSpeed ? envelope.speed?.value.low : undefined);
   const ofPhase = [...(model.atLeastSpeed ? speedInput(envelope) : []), ...envelope.inputs];
   const error = {
-    ...errorBase(quantity, model),
     value: valueIfOk(model.errorAt(worst.state, envelope)),
     at,
     inputs: [...inputs, ...ofPhase],
+    ...errorBase(quantity, model),
   };
   const ofError = isKnown(error) ? [{ label: error.title, text: showFact(error) }] : [];
   const cost = {
@@ -84,7 +84,7 @@ function costFacts({ quantity, report }: ReportEvaluation, model: ErrorModel, wo
 
 function unknownError({ quantity }: ReportEvaluation, space: SpaceEvaluation, model: ErrorModel): Fact {
   const missing = whatIsLacking(space, model) ?? 'no state of the envelope has it';
-  return { ...errorBase(quantity, model), value: undefined, missing, inputs: model.inputs };
+  return { value: undefined, missing, inputs: model.inputs, ...errorBase(quantity, model) };
 }
 
 function errorBase(quantity: ReportEvaluation['quantity'], { kind, from, relation, formulas, notes }: ErrorModel) {

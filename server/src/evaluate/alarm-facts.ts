@@ -75,29 +75,29 @@ function errorFacts(
   const { dimension, title } = quantityInfo(quantity);
   const guarded = guardBandedLimit(limit.value.value, direction, tolerance, standardUncertainty);
   const base = { at, inputs, formulas: [ALARM_ERRORS], notes: [] };
-  const probability = { ...base, dimension: 'percentage' } as const;
+  const probability = { dimension: 'percentage', ...base } as const;
   return [
     {
-      ...probability,
       id: `${name}/missed-alarm`,
       title: `probability that ${name} stays silent with the ${title} one tolerance beyond the limit`,
       value: asProbability(missed),
+      ...probability,
     },
     {
-      ...probability,
       id: `${name}/false-alarm`,
       title: `probability that ${name} sounds with the ${title} one tolerance inside the limit`,
       value: asProbability(falseAlarm),
+      ...probability,
     },
     ...(guarded === limit.value.value
       ? []
       : [
           {
-            ...base,
             dimension,
             id: `${name}/guard-banded-limit`,
             title: `limit of ${name} at which it misses one excursion in twenty at the most`,
             value: roundedInwards(guarded, limit.value.value, dimension),
+            ...base,
           },
         ]),
   ];
@@ -143,18 +143,18 @@ function hysteresisFacts(
   };
   return [
     {
-      ...base,
       id: `${name}/least-hysteresis`,
       title: `least hysteresis of ${name}`,
       dimension: difference,
       value: least,
+      ...base,
     },
     {
-      ...base,
       id: `${name}/clear-to-set`,
       title: `value at which ${name} should clear`,
       dimension,
       value: fromUsualUnit(sensibleClear(from, direction, by), dimension),
+      ...base,
     },
   ];
 }

@@ -12,12 +12,12 @@ import type { Corner } from './fact.ts';
 
 export function cornerOf(state: AirState, phase: string | undefined, speed?: number): Corner {
   return {
-    ...(phase === undefined ? {} : { phase }),
+    phase,
     airCelsius: state.airCelsius,
     relativeHumidity: relativeHumidity(state),
     dewPointCelsius: valueIfOk(dewPoint(state)) ?? COLDEST_POINT_CELSIUS,
     pressure: state.pressure,
-    ...(speed === undefined ? {} : { speed }),
+    speed,
   };
 }
 

@@ -71,7 +71,7 @@ export function extremeOf(
     const value = valueAt(sample.state);
     if (value === undefined || !Number.isFinite(value)) return false;
     if (best !== undefined && sign * value <= sign * best.value) return false;
-    best = { ...sample, value };
+    best = { place: sample.place, state: sample.state, value };
     return true;
   };
   for (const sample of samples) offer(sample);

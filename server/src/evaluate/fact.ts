@@ -9,14 +9,14 @@ import type { Origin } from '../syntax/nodes.ts';
 
 /** A state of the envelope at which a fact was computed. */
 export interface Corner {
-  /** The phase; absent for a space with one envelope. */
-  readonly phase?: string;
+  /** Undefined for a space with one envelope. */
+  readonly phase: string | undefined;
   readonly airCelsius: number;
   readonly relativeHumidity: number;
   readonly dewPointCelsius: number;
   readonly pressure: number;
   /** Air speed in m/s, where the fact depends on it. */
-  readonly speed?: number;
+  readonly speed: number | undefined;
 }
 
 /** Something that a fact was computed from. */
@@ -28,6 +28,10 @@ export interface FactInput {
   readonly origin?: Origin;
 }
 
+/**
+ * Where facts share some of this, their own keys stand first, `{ id, value, ...base }`: V8 lays every object that
+ * begins with a spread out anew, which costs time, and memory as large as the object.
+ */
 export interface Fact {
   /** Unique among the facts of one subject: `humidity-at-sensor`, `relative-humidity/highest`. */
   readonly id: string;

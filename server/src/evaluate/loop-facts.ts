@@ -27,19 +27,19 @@ export function loopFacts(
     ];
     const base = { formulas: [LOOP_LOAD_LINE], inputs, notes: NOTES };
     const largest: Fact = {
-      ...base,
       id: `${name}/largest-loop-load`,
       title: `largest load of ${name}`,
       dimension: 'resistance',
       value: maximumLoopLoad(supply.value, minimum.value.value),
+      ...base,
     };
     if (load === undefined || load.value.value < 0) return [largest];
     const left: Fact = {
-      ...base,
       id: `${name}/loop-voltage-left`,
       title: `voltage that ${name} leaves the transmitter`,
       dimension: 'voltage',
       value: voltageLeftOnLoop(supply.value, load.value.value),
+      ...base,
     };
     return [left, largest];
   });

@@ -46,10 +46,9 @@ export function reachableRiseFacts(
     title: 'rise that the heater reaches',
     dimension: 'temperature-difference' as const,
     formulas: [REACHABLE_RISE, HEAD_CONDUCTANCE],
-    notes: NOTES,
   };
   const inputs = riseInputs(resolved, supply);
-  const lacking = (missing: string): readonly Fact[] => [{ ...base, value: undefined, missing, inputs }];
+  const lacking = (missing: string): readonly Fact[] => [{ value: undefined, missing, inputs, notes: NOTES, ...base }];
   const maximum = positive(model.maximumRise, 'the kit gives no largest rise of the heater');
   if (!maximum.ok) return lacking(maximum.problem);
   const head = heatedHead(resolved);
@@ -63,7 +62,6 @@ export function reachableRiseFacts(
   const limited =
     reached.limitedBy === 'maximum-rise' ? ['The power would allow more; the model allows no larger rise.'] : [];
   const fact: Fact = {
-    ...base,
     value: reached.rise,
     at: cornerOf(state, phase.envelope.phase, speed),
     inputs: [
@@ -73,6 +71,7 @@ export function reachableRiseFacts(
       conductanceInput(head.value, most.value, reached.rise),
     ],
     notes: [...limited, ...NOTES],
+    ...base,
   };
   const rounded = roundDownToStep(reached.rise, RISE_STEP);
   return [fact, { ...fact, id: 'largest-rise-to-ask', title: 'largest rise worth asking for', value: rounded }];

@@ -103,14 +103,14 @@ function measurementOf(
     ownPressure: pressures.own?.value,
     otherPressure: pressures.other?.value,
   };
-  if (quantity === 'air-temperature' && !airIsSensor) return succeed({ ...common, rise: 0 });
+  if (quantity === 'air-temperature' && !airIsSensor) return succeed({ rise: 0, ...common });
   const probe = point.humidityProbe?.value;
   if (probe === undefined) return fail('the point has no humidity probe');
   if (probe.mounting?.value.path?.value === 'sample-line')
     return fail('the temperature of the sensor at the end of the sample line is not known');
   const warming = sensorWarming(heater);
   if (warming === undefined) return fail('nothing says how far the heater warms the sensor');
-  return succeed({ ...common, rise: warming.rise });
+  return succeed({ rise: warming.rise, ...common });
 }
 
 function largestMagnitude(

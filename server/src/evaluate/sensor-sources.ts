@@ -59,7 +59,7 @@ function driftSource(
   const rate = { label: `drift of ${id}`, text: showQuantity(drift.value.value, 'humidity-drift') };
   return succeed(
     limitsSource('sensor-drift', 'sensor-humidity', halfWidth, [
-      { ...rate, file, origin: drift.origin },
+      { file, origin: drift.origin, ...rate },
       { label: 'interval of checks', text: showQuantity(interval.value.value, 'time'), origin: interval.origin },
     ]),
   );

@@ -47,18 +47,18 @@ function countFacts(use: SignalUse, range: RangeFacts | undefined): readonly Fac
   const base = {
     dimension: quantityInfo(use.quantity).difference,
     inputs: isFloat(use) && range !== undefined ? [...inputsOf(use), ...inputsOfRange(range)] : inputsOf(use),
-    formulas: use.kind === 'analogue' ? [ANALOGUE_COUNT] : [],
     notes: [],
   };
+  const formulas = use.kind === 'analogue' ? [ANALOGUE_COUNT] : [];
   return [
-    { ...base, id: `${use.name}/one-count`, title: `value of one count of ${use.name}`, value: count },
+    { id: `${use.name}/one-count`, title: `value of one count of ${use.name}`, value: count, formulas, ...base },
     {
-      ...base,
       id: `${use.name}/resolution-error`,
       title: `largest error by the resolution of ${use.name}`,
       value: count / 2,
       relation: 'half a count',
-      formulas: [...base.formulas, COUNT_UNCERTAINTY],
+      formulas: [...formulas, COUNT_UNCERTAINTY],
+      ...base,
     },
   ];
 }
@@ -69,8 +69,8 @@ function carryingFacts(use: SignalUse): readonly Fact[] {
   if (carries === undefined || isFloat(use)) return [];
   const base = { dimension: quantityInfo(quantity).dimension, inputs: inputsOf(use), formulas: [], notes: [] };
   return [
-    { ...base, id: `${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low },
-    { ...base, id: `${name}/highest-value`, title: `highest value that ${name} carries`, value: carries.high },
+    { id: `${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low, ...base },
+    { id: `${name}/highest-value`, title: `highest value that ${name} carries`, value: carries.high, ...base },
   ];
 }
 

@@ -74,7 +74,7 @@ function analogueUse(
   const dimension = signal.kind === 'current-loop' ? 'current' : 'voltage';
   const reads = input?.dimension === dimension && range !== undefined && range.high > range.low;
   const inputPerSignal = reads ? (input.high - input.low) / (range.high - range.low) : undefined;
-  return { ...named, kind: 'analogue', signal, span, carries, receiver, inputPerSignal };
+  return { kind: 'analogue', signal, span, carries, receiver, inputPerSignal, ...named };
 }
 
 /**
@@ -98,10 +98,10 @@ function registerUse(named: Named, signal: RegisterSignal, settings: SiteSetting
   const written = signal.scale?.value;
   const zero = written?.unit.offset ?? 0;
   const scale = written === undefined || written.value <= zero ? undefined : written.value - zero;
-  const use = { ...named, kind: 'register', signal, format, scale } as const;
-  if (format === undefined || scale === undefined) return { ...use, carries: undefined };
+  const use = { kind: 'register', signal, format, scale, ...named } as const;
+  if (format === undefined || scale === undefined) return { carries: undefined, ...use };
   const { low, high } = registerRange(format, scale);
-  return { ...use, carries: { low: low + zero, high: high + zero } };
+  return { carries: { low: low + zero, high: high + zero }, ...use };
 }
 
 /**

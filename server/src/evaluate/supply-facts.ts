@@ -23,7 +23,7 @@ export function supplyFacts(resolved: ResolvedPoint): readonly Fact[] {
   const path = supplyPath(resolved);
   if (!path.ok) {
     const ends = resolved.point.transmitter === undefined ? 'probe' : 'transmitter';
-    return [{ ...voltageBase(ends), value: undefined, missing: path.problem, inputs: [], notes: [] }];
+    return [{ value: undefined, missing: path.problem, inputs: [], notes: [], ...voltageBase(ends) }];
   }
   const { ends, sourceVoltage, loopResistance, load, inputs } = path.value;
   const reached = voltageAtLoad(sourceVoltage, loopResistance, load);
@@ -31,12 +31,12 @@ export function supplyFacts(resolved: ResolvedPoint): readonly Fact[] {
   const notes = ends === 'probe' ? NOTES : [...NOTES, 'The leads from the transmitter to the probe are not counted.'];
   const conductor = conductorFact(path.value, least, reached.ok ? reached.value : undefined);
   if (reached.ok) {
-    const voltage = { ...voltageBase(ends), value: reached.value, inputs, notes };
+    const voltage = { value: reached.value, inputs, notes, ...voltageBase(ends) };
     return [voltage, ...(conductor === undefined ? [] : [conductor])];
   }
   const missing = 'the cable cannot carry this power at any voltage';
   return [
-    { ...voltageBase(ends), value: undefined, missing, inputs, notes },
+    { value: undefined, missing, inputs, notes, ...voltageBase(ends) },
     {
       id: 'supply-power',
       title: 'power asked of the cable besides resistive loads',
@@ -99,6 +99,6 @@ function conductorFact(
     formulas: FORMULAS,
     notes: NOTES,
   };
-  if (smallest.ok) return { ...base, value: smallest.value.crossSection };
-  return { ...base, value: undefined, missing: 'no conductor sold brings enough' };
+  if (smallest.ok) return { value: smallest.value.crossSection, ...base };
+  return { value: undefined, missing: 'no conductor sold brings enough', ...base };
 }

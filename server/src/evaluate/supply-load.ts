@@ -43,7 +43,7 @@ export function supplyPath(resolved: ResolvedPoint): Given<SupplyPath> {
   const common = { ends, sourceVoltage: source.value.value.value, load: load.value.load } as const;
   const inputs = [...quantityInput('supply voltage', source.value), ...load.value.inputs];
   const cable = supply?.cable?.value;
-  if (cable === undefined) return succeed({ ...common, cable: undefined, loopResistance: 0, inputs });
+  if (cable === undefined) return succeed({ cable: undefined, loopResistance: 0, inputs, ...common });
   const length = given(cable.length, 'the cable has no length');
   if (!length.ok) return length;
   const section = positive(cable.conductor, 'the cable has no conductor');
@@ -52,7 +52,6 @@ export function supplyPath(resolved: ResolvedPoint): Given<SupplyPath> {
   const celsius = surroundings?.value.high ?? REFERENCE_CELSIUS;
   const ofCable = { length: Math.max(0, length.value.value.value), celsius };
   return succeed({
-    ...common,
     cable: ofCable,
     loopResistance: cableLoopResistance(conductorOf(section.value), ofCable),
     inputs: [
@@ -65,6 +64,7 @@ export function supplyPath(resolved: ResolvedPoint): Given<SupplyPath> {
         ...(surroundings === undefined ? {} : { origin: surroundings.origin }),
       },
     ],
+    ...common,
   });
 }
 

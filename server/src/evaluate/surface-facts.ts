@@ -32,18 +32,18 @@ export function surfaceFacts(phases: readonly PhaseEvaluation[], surface: ColdSu
   const inputs = [...surface.inputs, ...speedInput(phase.envelope)];
   const common = { formulas: [WALL_TEMPERATURES], notes };
   const margin = {
-    ...common,
     id: `${part}-margin`,
     title: `least margin of the inner surface of the ${part} to the dew point`,
     dimension: 'temperature-difference' as const,
     relation: 't(surface) − td, with the coldest surroundings and the least air speed',
+    ...common,
   };
   const temperature = {
-    ...common,
     id: `${part}-inner-surface`,
     title: `inner surface of the ${part} where it is closest to the dew point`,
     dimension: 'temperature' as const,
     relation: 't − (t − t(outside)) R(film) / R(total)',
+    ...common,
   };
   const there = { ...worst, value: innerSurface(wall, state, phase.envelope) };
   const facts = [
@@ -53,13 +53,13 @@ export function surfaceFacts(phases: readonly PhaseEvaluation[], surface: ColdSu
   if (worst.value >= surface.margin) return facts;
   const thickness = insulationForMargin(phases, wall, surface.present, surface.conductivity, surface.margin);
   const needed = {
-    ...common,
     id: `${part}-insulation-needed`,
     title: `insulation of the ${part} that keeps it above the dew point`,
     dimension: 'length' as const,
     at,
     relation: 'the resistance that is lacking, times the conductivity of the insulation, to the next size sold',
     inputs: [...inputs, ...phase.envelope.inputs],
+    ...common,
   };
   const missing = `no usual insulation keeps the ${part} so far above the dew point of this air`;
   const usual = thickness !== undefined && thickness <= surface.thickest;

@@ -16,40 +16,40 @@ export function uncertaintyFacts(budgets: ReportBudgets, space: SpaceEvaluation)
   const { quantity, worst, missing } = budgets;
   const { title, difference } = quantityInfo(quantity);
   const { relation, formulas } = derivationOf(quantity);
+  const named = { id: `${quantity}/expanded-uncertainty`, title: `expanded uncertainty of the ${title}` };
   const base = {
-    id: `${quantity}/expanded-uncertainty`,
-    title: `expanded uncertainty of the ${title}`,
     dimension: difference,
     relation: `U = k · u, u² = Σ (∂Q/∂x · u(x))², e = U(sensor) · f(ts, p) · ew(ts); ${relation}`,
     formulas: [COMBINED_UNCERTAINTY, ...formulas],
   };
   if (worst === undefined)
-    return [{ ...base, value: undefined, missing: missing ?? 'not known', inputs: [], notes: [] }];
+    return [{ value: undefined, missing: missing ?? 'not known', inputs: [], notes: [], ...named, ...base }];
   const phase = space.phases.find(({ envelope }) => envelope.phase === worst.at.phase);
   const found = {
-    ...base,
     at: worst.at,
     inputs: [
       ...worst.contributions.flatMap(({ inputs }) => inputs),
       coverageInput(space.settings.coverage),
       ...(phase?.envelope.inputs ?? []),
     ],
+    ...base,
   };
   const expanded = {
-    ...found,
     value: worst.expandedUncertainty,
     get notes() {
       return budgetNotes(worst);
     },
+    ...named,
+    ...found,
   };
   if (worst.improvement === undefined) return [expanded];
   const { words, expandedUncertainty: value } = worst.improvement;
   const improved = {
-    ...found,
     id: `${quantity}/improved-uncertainty`,
-    title: `${base.title} with ${words}, at best`,
+    title: `${named.title} with ${words}, at best`,
     value,
     notes: ['What would be left at the same corner if the contributions that it lessens vanished.'],
+    ...found,
   };
   return [expanded, improved];
 }

@@ -24,7 +24,7 @@ export function worstOverPhases(
     if (found === undefined) continue;
     const better =
       worst === undefined || (direction === 'highest' ? found.value > worst.value : found.value < worst.value);
-    if (better) worst = { ...found, phase };
+    if (better) worst = { phase, ...found };
   }
   return worst;
 }
@@ -45,17 +45,14 @@ export function worstFact(
   inputs: readonly FactInput[],
   leaves: (state: AirState) => OutsideFormula | undefined = formulaLeftBy,
 ): Fact {
-  const notes = base.notes ?? [];
+  const { id, title, dimension, relation, formulas, notes = [] } = base;
+  const common = { id, title, dimension, relation, formulas };
   if (worst === undefined)
-    return { ...base, value: undefined, missing: 'no state of the envelope has it', inputs, notes };
+    return { value: undefined, missing: 'no state of the envelope has it', inputs, notes, ...common };
   const { value, state, phase } = worst;
+  const at = cornerOf(state, phase.envelope.phase);
+  const allInputs = [...inputs, ...phase.envelope.inputs];
   const outside = base.formulas.length === 0 ? undefined : leaves(state);
-  return {
-    ...base,
-    value,
-    at: cornerOf(state, phase.envelope.phase),
-    inputs: [...inputs, ...phase.envelope.inputs],
-    notes: outside === undefined ? notes : [...notes, wordsOfOutside(outside)],
-    ...(outside === undefined ? {} : { outside }),
-  };
+  if (outside === undefined) return { value, at, inputs: allInputs, notes, ...common };
+  return { value, at, inputs: allInputs, notes: [...notes, wordsOfOutside(outside)], outside, ...common };
 }

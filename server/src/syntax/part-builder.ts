@@ -168,7 +168,8 @@ export class PartBuilder {
     const value = plainValue(scalar.value);
     if (scalar.type === 'PLAIN') {
       const oneLine = !typed.includes('\n');
-      const text = oneLine ? typed : String(scalar.value);
+      // Most are texts: one string in memory then serves as both.
+      const text = oneLine && value !== typed ? typed : String(value);
       return { kind: 'scalar', start, end, value, text, ...(oneLine ? { textStart: start } : {}) };
     }
     const text = typeof scalar.value === 'string' ? scalar.value : String(scalar.value ?? '');
