@@ -32,8 +32,16 @@ export const recordedSteps = remembered(({ visits, points }: EvaluatedSite): rea
 });
 
 /** What was said last of a step; undefined where no visit speaks of it. */
-export function lastRecord(site: EvaluatedSite, { name, subject }: HandoverStep): RecordedStep | undefined {
-  return recordedSteps(site).findLast(({ step, tag }) => step.name === name && tag === subject);
+export function lastRecord(site: EvaluatedSite, step: HandoverStep): RecordedStep | undefined {
+  return lastByStep(site).get(wordOf(step));
+}
+
+const lastByStep = remembered(
+  (site: EvaluatedSite) => new Map(recordedSteps(site).map((record) => [wordOf(record.step), record])),
+);
+
+function wordOf({ name, subject }: HandoverStep): string {
+  return `${name} ${subject}`;
 }
 
 /** The steps of a point that no visit says are done, in the order of work. */

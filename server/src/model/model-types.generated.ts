@@ -593,7 +593,10 @@ export interface VisitFile {
   readonly dewright?: Located<1>;
   /** Where, when, by whom and why. */
   readonly visit?: Located<VisitHeader>;
-  /** The handover steps that were done, each by the name that the handover plan gives it. */
+  /**
+   * The handover steps that were done, each by the name that the handover plan gives it. The same step of a second
+   * point has its tag behind the name: heater-on-K1-MT-101.
+   */
   readonly steps?: Located<ReadonlyMap<string, Located<Step>>>;
   /** Simultaneous pairs: what the point showed and what the reference showed. */
   readonly readings?: Located<readonly Located<Reading>[]>;
@@ -666,7 +669,10 @@ export interface Reading {
 export interface Setting {
   /** The point, by its tag. */
   readonly point?: Located<string>;
-  /** One setting: a dotted path of keys below the point, and the value that the instrument shows. */
+  /**
+   * One setting, such as heater, heater.rise, relative-humidity.air-temperature, AO1.span or too-wet.delay, and the
+   * value that the instrument shows.
+   */
   readonly others: ReadonlyMap<string, Located<string | number | boolean>>;
 }
 
