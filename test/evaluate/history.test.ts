@@ -153,6 +153,17 @@ describe('the next check', () => {
     expect(proposed).toMatchObject({ ok: true, value: { method: 'test-interval', date: '2026-08-30' } });
   });
 
+  it('is proposed at once where the drift may have left the tolerance at the last visit, with no interval', () => {
+    const visits = YEARLY.map((visit, year) => ({ ...visit, readings: [pair(0.9 * year)] }));
+    const point = visitedPoint({ visits });
+    const { proposed } = humidityHistory(point);
+    expect(proposed).toMatchObject({
+      ok: true,
+      value: { method: 'variables-data', isAtOnce: true, date: '2025-09-01' },
+    });
+    expect(point.facts.has('check/proposed-interval')).toBe(false);
+  });
+
   it('is proposed for no point without a plan or a tolerance', () => {
     const unplanned = visitedPoint({ visits: YEARLY, checks: 'method: laboratory' });
     expect(humidityHistory(unplanned).proposed).toEqual({ ok: false, problem: 'no interval of checks is planned' });

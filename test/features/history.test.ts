@@ -51,7 +51,7 @@ describe('the plan of checks', () => {
   it('has a line above it with the next check and the drift', () => {
     const [lens] = codeLenses(analysis, new Set(['checks']));
     expect(lens?.title).toMatch(
-      /^Next check due on 2027-09-01; the visits propose 202\d-\d\d-\d\d \(variables-data method, drift 0\.15 ± [\d.]+ K in a year\)$/,
+      /^Next check due on 2027-09-01, proposed for 202\d-\d\d-\d\d by the variables-data method, drift 0\.15 ± 0\.\d\d K in a year$/,
     );
     expect(analysis.parsed.text.slice(lens?.above.start, lens?.above.end)).toBe('checks');
   });

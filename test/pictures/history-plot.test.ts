@@ -49,7 +49,7 @@ describe('the plot of a history', () => {
   it('says in words what it shows', () => {
     const words = textOf(only(plot.children.filter((child) => typeof child !== 'string' && child.name === 'desc')));
     expect(words).toContain('2024-09-01 as found 1 %RH. 2024-09-01 as left 0 %RH');
-    expect(words).toMatch(/The drift is 0\.5 ± [\d.]+ %RH in a year/);
+    expect(words).toMatch(/The drift is 0\.50 ± 0\.\d\d %RH in a year/);
     expect(words).toMatch(/The next check is proposed for 20\d\d-\d\d-\d\d by the variables-data method/);
     expect(plot.attributes['aria-label']).toBe('Errors of the relative humidity over the years');
   });

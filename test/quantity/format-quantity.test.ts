@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { DIMENSIONS, type Dimension } from '../../server/src/quantity/dimension.ts';
 import {
   formatNumber,
+  showEstimate,
   showQuantity,
   showRange,
   writeQuantity,
@@ -22,6 +23,16 @@ it.each<[number, number, string]>([
   [1200, 0, '1200'],
 ])('%d with at most %d decimals, but two significant digits, is “%s”', (value, decimals, text) => {
   expect(formatNumber(value, decimals)).toBe(text);
+});
+
+it.each<[number, number, Dimension, string]>([
+  [10.05762, 0.027, 'resistance', '10.058 ± 0.027 Ω'],
+  [-0.017, 0.0062, 'relative-humidity', '-1.70 ± 0.62 %RH'],
+  [-0.0001, 0.0123, 'relative-humidity', '0.0 ± 1.2 %RH'],
+  [0.4, 12.3, 'temperature-difference', '0 ± 12 K'],
+  [0.5, 0, 'temperature-difference', '0.5 ± 0.0 K'],
+])('JCGM 100, 7.2.6: %d ± %d of %s is “%s”, the first one its own example', (value, halfWidth, dimension, text) => {
+  expect(showEstimate(value, halfWidth, dimension)).toBe(text);
 });
 
 it.each<[number, Dimension, string, string]>([

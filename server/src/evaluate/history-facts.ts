@@ -2,14 +2,14 @@
 import type { CalendarDate } from '../model/model-types.generated.ts';
 import { EN_NUMBER } from '../physics/decision.ts';
 import { WEIGHTED_LEAST_SQUARES } from '../physics/drift-fit.ts';
-import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { formatNumber, showEstimate, showQuantity } from '../quantity/format-quantity.ts';
 import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { MONTH_SECONDS, secondsBetween } from './calendar.ts';
 import { type CheckDue, lastCheckInput } from './check-due.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { Fact, FactInput } from './fact.ts';
 import { firstProposed, type History } from './history.ts';
-import { confidenceWords, readingWords } from './history-words.ts';
+import { confidenceWords, proposedWords, readingWords } from './history-words.ts';
 import type { ReadingError } from './reading-error.ts';
 
 type Histories = ReadonlyMap<QuantityName, History>;
@@ -74,7 +74,7 @@ function driftFact({ quantity, drift, errors }: History): Fact {
   const confidence = showQuantity(CONFIDENCE, 'percentage');
   const adjusted = segment.stretches.some(({ adjustedSince }) => adjustedSince !== 0);
   const notes = [
-    `± ${showQuantity(perYearUncertainty, difference)} with a confidence of ${confidence}${isSignificant ? '' : ', so it may as well be none'}; from ${segment.errors.length} readings on ${segment.visits} visits up to ${segment.last}.`,
+    `${showEstimate(perYear, perYearUncertainty, difference)} with a confidence of ${confidence}${isSignificant ? '' : ', so it may as well be none'}; from ${segment.errors.length} readings on ${segment.visits} visits up to ${segment.last}.`,
     adjusted
       ? 'Errors as found are moved by the adjustments made since, as far as as-left readings tell them.'
       : undefined,
@@ -108,9 +108,6 @@ function toleranceReachedFact(history: History, today: CalendarDate): readonly F
     : [{ ...base, value: secondsBetween(today, expected) }];
 }
 
-/** Intervals of checks that plans use. Common practice, no source. */
-const USUAL_MONTHS: readonly number[] = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60];
-
 /** The check that is proposed for the first day, and the interval that would have brought it. */
 function proposal(histories: Histories, today: CalendarDate, planned: CheckDue | undefined): readonly Fact[] {
   const first = firstProposed(histories);
@@ -119,25 +116,31 @@ function proposal(histories: Histories, today: CalendarDate, planned: CheckDue |
   const { title } = quantityInfo(history.quantity);
   const base = { dimension: 'time' as const, formulas: [proposed.formula], notes: proposed.notes };
   const readings = history.errors.map(readingInput);
-  const span = secondsBetween(planned.last.date, proposed.date) / MONTH_SECONDS;
-  const months = USUAL_MONTHS.findLast((usual) => usual <= span) ?? 1;
-  return [
-    {
-      ...base,
-      id: 'check/proposed',
-      title: `time until the check that the visits propose, on ${proposed.date} by the ${proposed.method} method for the ${title}`,
-      value: secondsBetween(today, proposed.date),
-      inputs: [...readings, { label: 'today', text: today }],
-    },
-    {
-      ...base,
-      id: 'check/proposed-interval',
-      title: 'interval of checks that the visits propose',
-      value: months * MONTH_SECONDS,
-      inputs: [...readings, lastCheckInput(planned.last)],
-      relation: 'from the last check to the check proposed, cut to an interval that plans use',
-    },
-  ];
+  const check: Fact = {
+    ...base,
+    id: 'check/proposed',
+    title: `time until the check of the ${title} that the visits propose, ${proposedWords(proposed)}`,
+    value: secondsBetween(today, proposed.date),
+    inputs: [...readings, { label: 'today', text: today }],
+  };
+  if (proposed.isAtOnce) return [check];
+  const interval: Fact = {
+    ...base,
+    id: 'check/proposed-interval',
+    title: 'interval of checks that the visits propose',
+    value: usualInterval(secondsBetween(planned.last.date, proposed.date)),
+    inputs: [...readings, lastCheckInput(planned.last)],
+    relation: 'from the last check to the check proposed, cut to an interval that plans use',
+  };
+  return [check, interval];
+}
+
+/** Intervals of checks that plans use, in months. Common practice, no source. */
+const USUAL_MONTHS: readonly number[] = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60];
+
+/** The longest usual one within some seconds, or the shortest there is. */
+function usualInterval(seconds: number): number {
+  return (USUAL_MONTHS.findLast((months) => months * MONTH_SECONDS <= seconds) ?? 1) * MONTH_SECONDS;
 }
 
 /** `2026-09-02 as found: -0.7 %RH ± 0.4 %RH, En -0.55` */

@@ -1,8 +1,9 @@
 /** What a history says in a few sentences, for hovers, lenses, drawings and reports. */
-import { showNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { showEstimate, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { History } from './history.ts';
+import type { ProposedCheck } from './proposed-check.ts';
 import type { ReadingError } from './reading-error.ts';
 
 /** Each without its stop. */
@@ -12,12 +13,12 @@ export function historySentences(history: History): readonly string[] {
   );
 }
 
-/** `0.5 ± 0.3 %RH in a year`, or undefined where no drift can be fitted. */
+/** `0.50 ± 0.31 %RH in a year`, or undefined where no drift can be fitted. */
 export function driftWords({ quantity, drift }: History): string | undefined {
   if (!drift.ok) return undefined;
   const { difference } = quantityInfo(quantity);
   const { perYear, perYearUncertainty } = drift.value;
-  return `${showNumber(perYear, difference).number} ± ${showQuantity(perYearUncertainty, difference)} in a year`;
+  return `${showEstimate(perYear, perYearUncertainty, difference)} in a year`;
 }
 
 function driftSentence(history: History): string {
@@ -46,8 +47,12 @@ export function confidenceWords({ soonest, latest }: NonNullable<History['reache
 
 function checkSentence({ proposed }: History): string {
   if (!proposed.ok) return `No check is proposed: ${proposed.problem}`;
-  const { date, method } = proposed.value;
-  return `The next check is proposed for ${date} by the ${method} method`;
+  return `The next check is proposed ${proposedWords(proposed.value)}`;
+}
+
+/** `for 2027-01-14 by the variables-data method` */
+export function proposedWords({ date, isAtOnce, method }: ProposedCheck): string {
+  return `${isAtOnce ? 'at once' : `for ${date}`} by the ${method} method`;
 }
 
 /** `2026-09-02 as found` */

@@ -19,7 +19,9 @@ import { CONFIDENCE, type Drift, daysWithin } from './drift-forecast.ts';
 import type { CheckedVisit } from './drift-segment.ts';
 
 export interface ProposedCheck {
+  /** The day of the last visit where the check cannot wait. */
   readonly date: CalendarDate;
+  readonly isAtOnce: boolean;
   /** As words name it: 'variables-data'. */
   readonly method: string;
   readonly formula: Formula;
@@ -47,15 +49,19 @@ export function proposedCheck(
 function checkByDrift(drift: Drift, tolerance: number, { last, due }: CheckDue): Outcome<ProposedCheck, string> {
   const longest = LARGEST_CHANGE * daysBetween(last.date, due);
   const days = daysWithin(drift, tolerance, drift.k, longest);
-  if (days === 0) return fail('the band of the drift reaches the tolerance at the last visit already');
+  if (days === 0 && !drift.isSignificant)
+    return fail('at the last visit the error may already lie beyond the tolerance, and no drift stands out from that');
   const date = daysAfter(drift.segment.last, days ?? longest);
   if (date === undefined) return fail('the calendar ends before it');
   const confidence = showQuantity(CONFIDENCE, 'percentage');
   const note =
     days === undefined
-      ? `The error stays within the tolerance for longer; an interval is at most doubled at once.`
-      : `Until then the error stays within the tolerance with a confidence of ${confidence}.`;
-  return succeed({ date, method: 'variables-data', formula: VARIABLES_DATA_METHOD, notes: [note] });
+      ? 'The error stays within the tolerance for longer; an interval is at most doubled in one step.'
+      : days === 0
+        ? `At the last visit the drifting error can no longer be said to lie within the tolerance with a confidence of ${confidence}.`
+        : `Until then the error stays within the tolerance with a confidence of ${confidence}.`;
+  const formula = VARIABLES_DATA_METHOD;
+  return succeed({ date, isAtOnce: days === 0, method: 'variables-data', formula, notes: [note] });
 }
 
 function checkByRecord(
@@ -76,5 +82,5 @@ function checkByRecord(
     `Of ${found.length} checks ${within.length} found the error within the tolerance, which fits a share of ${showRange(observed.low, observed.high, 'percentage')}; that it differs from the target of ${target} has a confidence of ${rejected}.`,
     `The variables-data method says nothing: ${insteadOf}.`,
   ];
-  return succeed({ date, method: 'test-interval', formula: TEST_INTERVAL_METHOD, notes });
+  return succeed({ date, isAtOnce: false, method: 'test-interval', formula: TEST_INTERVAL_METHOD, notes });
 }

@@ -8,7 +8,7 @@ import { remembered } from '../base/remembered.ts';
 import type { TextRange } from '../base/text-range.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import { firstProposed } from '../evaluate/history.ts';
-import { driftWords } from '../evaluate/history-words.ts';
+import { driftWords, proposedWords } from '../evaluate/history-words.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -127,15 +127,15 @@ function uncertaintyWords(quantity: ReportEvaluation['quantity'], fact: KnownFac
   return `Uncertainty of the ${title} ${showFact(fact)} of ${showQuantity(tolerance, difference)}`;
 }
 
-/** `Next check due on 2027-09-02; the visits propose 2027-01-14 (variables-data method, drift 0.6 ± 0.3 %RH in a year)` */
+/** `Next check due on 2027-09-02, proposed for 2027-01-14 by the variables-data method, drift 0.60 ± 0.30 %RH in a year` */
 function nextCheck({ checkPlan, histories }: PointEvaluation): string | undefined {
   const due = checkPlan.due?.due;
   const first = firstProposed(histories);
   if (due === undefined || first === undefined) return due === undefined ? undefined : `Next check due on ${due}`;
   const { history, proposed } = first;
   const drift = driftWords(history);
-  const how = [`${proposed.method} method`, ...(drift === undefined ? [] : [`drift ${drift}`])].join(', ');
-  return `Next check due on ${due}; the visits propose ${proposed.date} (${how})`;
+  const why = drift === undefined ? '' : `, drift ${drift}`;
+  return `Next check due on ${due}, proposed ${proposedWords(proposed)}${why}`;
 }
 
 /** How many findings of each severity; it opens the first of the gravest. */

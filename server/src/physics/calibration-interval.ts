@@ -85,7 +85,7 @@ export interface TestedInterval {
   readonly observed: { readonly low: number; readonly high: number };
 }
 
-/** An interval is at most halved or doubled at once. Common practice, no source. */
+/** An interval is at most halved or doubled in one step. Common practice, no source. */
 export const LARGEST_CHANGE = 2;
 
 /**

@@ -50,6 +50,20 @@ export function showQuantity(value: number, dimension: Dimension): string {
   return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
 }
 
+/**
+ * A value with the half-width of its interval, `-1.70 ± 0.62 %RH`: the half-width with two significant digits, the value
+ * to the same decimals (JCGM 100, 7.2.6). @param value canonical @param halfWidth canonical, 0 or more
+ */
+export function showEstimate(value: number, halfWidth: number, dimension: Dimension): string {
+  const { unit, factor } = displayOf(Math.max(Math.abs(value), halfWidth), dimension);
+  const magnitude = halfWidth > 0 ? Math.floor(Math.log10(halfWidth / factor)) : 0;
+  const decimals = Math.min(12, Math.max(0, MINIMUM_SIGNIFICANT - 1 - magnitude));
+  const [shown, width] = [value, halfWidth].map((number) =>
+    (number / factor).toFixed(decimals).replace(/^-(0\.?0*)$/, '$1'),
+  );
+  return `${shown} ± ${width} ${TYPOGRAPHY[unit] ?? unit}`;
+}
+
 /** A value as a file spells it: `56.4 degC`. @param value canonical */
 export function writeQuantity(value: number, dimension: Dimension): string {
   const { number, unit } = showNumber(value, dimension);

@@ -33,10 +33,10 @@ function ahead(view: PointEvaluation, history: History): readonly FindingDraft[]
   if (!isKnown(perYear) || !isKnown(timeLeft) || expected === undefined || expected >= next.due) return [];
   const { title } = quantityInfo(quantity);
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
-  const reaches = timeLeft.value < 0 ? 'has reached' : 'reaches';
+  const [reaches, advice] = timeLeft.value < 0 ? ['has reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
   return [
     {
-      message: `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. Check it sooner.`,
+      message: `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. ${advice}`,
       origin: view.point.checks?.value.interval?.origin ?? tolerance.origin,
       facts: [perYear, timeLeft, next.fact],
       related: lastReading(history),
