@@ -148,10 +148,10 @@ function stepsOf({ analysis: { content } }: SamplePack): readonly (string | unde
 
 /** How many findings are open, in words. */
 function countsOf({ analysis: { findings, accepted } }: SamplePack): readonly string[] {
-  const counts = ['error', 'warning', 'information', 'hint'].flatMap((severity) => {
+  const counts = (['error', 'warning', 'information', 'hint'] as const).flatMap((severity) => {
     const { length } = findings.filter((finding) => finding.severity === severity);
-    return length === 0 ? [] : [`${length} ${severity}`];
+    return length === 0 ? [] : [`${length} ${severity}${length > 1 && severity !== 'information' ? 's' : ''}`];
   });
-  const open = counts.length === 0 ? 'no open finding' : `open findings: ${counts.join(', ')}`;
+  const open = counts.length === 0 ? 'nothing is open' : `open: ${counts.join(', ')}`;
   return [`${open}; accepted with a reason: ${accepted.length}`];
 }

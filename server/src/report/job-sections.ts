@@ -4,10 +4,10 @@ import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import type { ModelRef } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { countsInWords } from '../features/finding-counts.ts';
 import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel, TransmitterModel } from '../model/model-types.generated.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import { SEVERITIES } from '../rules/rule.ts';
 import {
   type Block,
   listed,
@@ -26,11 +26,7 @@ export function siteBlocks(
   { settings, spaces, points }: SiteEvaluation,
 ): readonly Block[] {
   const { header } = settings;
-  const counts = SEVERITIES.flatMap((severity) => {
-    const count = findings.filter((finding) => finding.severity === severity).length;
-    return count === 0 ? [] : [`${count} ${severity}`];
-  });
-  const open = counts.length === 0 ? 'no open finding' : `open findings: ${counts.join(', ')}`;
+  const open = findings.length === 0 ? 'nothing is open' : `open: ${countsInWords(findings)}`;
   return [
     ...nameTable('The site', [
       ['Name in the files', stated(header?.id)],
