@@ -7,6 +7,7 @@ import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
 import type { RecordingRequest } from '../../server/src/recording/messages.ts';
 import { readInProcess } from '../../server/src/recording/reader-process.ts';
+import { mayBeRead } from './read-file.ts';
 import { HAS_NODE } from './run-server.ts';
 
 /** The program that reads recordings, in the folder of the extension. */
@@ -31,7 +32,7 @@ export function answerRecordingRequests(client: BaseLanguageClient, extension: U
     for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(changed);
   };
   const answer = async (question: Question, token: CancellationToken): Promise<RecordingAnswer> => {
-    const log = Uri.parse(question.log);
+    const log = Uri.joinPath(Uri.parse(question.log), '.'); // resolves any `..`
     const sentence = whyNotRead(log);
     if (sentence !== undefined) return { kind: 'problem', sentence };
     watch(log);
@@ -55,6 +56,7 @@ function whyNotRead(log: Uri): string | undefined {
   if (!HAS_NODE)
     return l10n.t('Recordings are read where the editor runs on a computer, and this one runs in a browser.');
   if (log.scheme !== 'file') return l10n.t('Recordings are read from a disk, and this workspace is not on one.');
+  if (!mayBeRead(log)) return l10n.t('Recordings outside the workspace are not read.');
   if (workspace.isTrusted) return undefined;
   return l10n.t('Recordings are read by native code, which is not started in a workspace that is not trusted.');
 }

@@ -29,12 +29,12 @@ async function open(): Promise<{ readonly session: Session; readonly asked: read
   const started = await startSession({ files, capabilities: { textDocument: { diagnostic: {} } }, isOurs: true });
   session = started;
   const asked: Asked[] = [];
-  started.editor.onRequest('dewright/readRecording', (question: RecordingQuestion, token: CancellationToken) => {
-    return new Promise<RecordingAnswer>((resolve) => {
+  const read = (question: RecordingQuestion, token: CancellationToken): Promise<RecordingAnswer> =>
+    new Promise((resolve) => {
       asked.push({ question, token, answer: () => resolve(ANSWER) });
       token.onCancellationRequested(() => resolve({ kind: 'problem', sentence: 'It was cancelled.' }));
     });
-  });
+  started.editor.onRequest<RecordingAnswer, void>('dewright/readRecording', read);
   await started.open(VISIT_URI, VISIT);
   return { session: started, asked };
 }

@@ -52,11 +52,12 @@ export function passedBounds(
           dimension: dimensionOfBounded(quantity),
           value: farthest,
           at: {
-            ...(phase === undefined ? {} : { phase }),
+            phase,
             airCelsius: at.airCelsius,
             relativeHumidity: at.relativeHumidity,
             dewPointCelsius: at.dewPointCelsius ?? COLDEST_POINT_CELSIUS,
             pressure: basis.pressure,
+            speed: undefined,
           },
           inputs: [{ label: 'recording', text: log.value, origin: log.origin }, ...bound],
           formulas:

@@ -29,11 +29,16 @@ export interface ReadRecording extends VisitedRecording {
   readonly answer: RecordingAnswer | undefined;
 }
 
+/** What a visit names as its recording must be named as one: it may then be read, and nothing else may. */
+export function isNamedAsLog(name: string): boolean {
+  return /\.(csv|tsv|txt|parquet)$/i.test(name);
+}
+
 /** @returns undefined where the visit names none, or nothing says of which space it is */
 export function visitedRecording(visit: VisitModel, site: EvaluatedSite): VisitedRecording | undefined {
   const { log, logColumns } = visit;
   const space = recordedSpace(visit, site);
-  if (log === undefined || space === undefined) return undefined;
+  if (log === undefined || !isNamedAsLog(log.value) || space === undefined) return undefined;
   const basis = recordingBasis(space, site.points.values());
   if (basis === undefined) return undefined;
   const columns = namedColumns(logColumns);

@@ -32,7 +32,7 @@ export function recordingSections({ content }: Analysis, path: readonly string[]
 }
 
 function visitSection(recording: ReadRecording | undefined): string {
-  if (recording === undefined) return 'Nothing says of which space this recording is: give `log-space`.';
+  if (recording === undefined) return 'It is laid against no space: `log-space` says of which one it is.';
   const { answer, space } = recording;
   if (answer === undefined) return 'The recording was not read yet.';
   if (answer.kind === 'problem') return escapeMarkdown(answer.sentence);

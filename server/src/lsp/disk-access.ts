@@ -8,20 +8,12 @@ import type { FileAccess } from './file-access.ts';
 
 /** @param folders absolute paths of the workspace folders */
 export function accessOnDisk(folders: readonly string[]): FileAccess {
-  const isInside = async (path: string): Promise<boolean> => {
-    const real = await Promise.all([path, ...folders].map((name) => realpath(name)));
-    const [file = '', ...inFolders] = real;
-    return inFolders.some((folder) => {
-      const inside = relative(folder, file);
-      return inside !== '..' && !inside.startsWith(`..${sep}`);
-    });
-  };
   return {
     findFiles: async () => (folders.length === 0 ? [] : findFiles(folders).files.map(fileUri)),
     readFile: async (uri) => {
       const path = filePath(uri);
       try {
-        if (!(await isInside(path))) return undefined;
+        if (!(await isInside(folders, path))) return undefined;
         const { size } = await stat(path);
         return size > LARGEST_FILE ? undefined : await readFile(path, 'utf8');
       } catch {
@@ -29,4 +21,14 @@ export function accessOnDisk(folders: readonly string[]): FileAccess {
       }
     },
   };
+}
+
+/** Links that lead out of the folders are seen through. @throws where something of it is not there */
+export async function isInside(folders: readonly string[], path: string): Promise<boolean> {
+  const real = await Promise.all([path, ...folders].map((name) => realpath(name)));
+  const [file = '', ...inFolders] = real;
+  return inFolders.some((folder) => {
+    const inside = relative(folder, file);
+    return inside !== '..' && !inside.startsWith(`..${sep}`);
+  });
 }

@@ -2,16 +2,23 @@
 import { join } from 'node:path';
 import { filePath } from '../analysis/file-location.ts';
 import { readInProcess } from '../recording/reader-process.ts';
+import { isInside } from './disk-access.ts';
 import type { RecordingReader } from './recording-reader.ts';
 
 /** The folder of the package: DuckDB is installed with it, and native code from elsewhere is not loaded. */
 const OWN_FOLDER = join(__dirname, '..', '..');
 
-export const readFromDisk: RecordingReader = ({ log, columns, basis }, onProgress, token) => {
-  const cancelling = new AbortController();
-  token.onCancellationRequested(() => cancelling.abort());
-  return readInProcess(
-    { path: filePath(log), columns, basis, trustDetection: false, duckdbFolders: [OWN_FOLDER] },
-    { program: join(__dirname, 'recording.js'), onProgress, signal: cancelling.signal },
-  );
-};
+/** @param folders absolute paths of the workspace folders, outside of which nothing is read */
+export function readerFromDisk(folders: readonly string[]): RecordingReader {
+  return async ({ log, columns, basis }, onProgress, token) => {
+    const path = filePath(log);
+    const mayBeRead = await isInside(folders, path).catch(() => true); // one that is not there is told of as such
+    if (!mayBeRead) return { kind: 'problem', sentence: 'Recordings outside the workspace are not read.' };
+    const cancelling = new AbortController();
+    token.onCancellationRequested(() => cancelling.abort());
+    return readInProcess(
+      { path, columns, basis, trustDetection: false, duckdbFolders: [OWN_FOLDER] },
+      { program: join(__dirname, 'recording.js'), onProgress, signal: cancelling.signal },
+    );
+  };
+}

@@ -2,7 +2,11 @@
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { filePath } from '../analysis/file-location.ts';
 import { accessOnDisk } from './disk-access.ts';
-import { readFromDisk } from './disk-recordings.ts';
+import { readerFromDisk } from './disk-recordings.ts';
 import { startServer } from './server.ts';
 
-startServer(createConnection(ProposedFeatures.all), (folders) => accessOnDisk(folders.map(filePath)), readFromDisk);
+startServer(
+  createConnection(ProposedFeatures.all),
+  (folders) => accessOnDisk(folders.map(filePath)),
+  (folders) => readerFromDisk(folders.map(filePath)),
+);

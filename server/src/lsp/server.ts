@@ -33,18 +33,18 @@ import { serveViews } from './view-requests.ts';
 
 /**
  * @param otherAccess file access where the client does not read files for the server; gets the workspace folders
- * @param otherReader reads recordings where the client does not
+ * @param otherReader reads recordings where the client does not; gets the same
  */
 export function startServer(
   connection: Connection,
   otherAccess: (folders: readonly string[]) => FileAccess,
-  otherReader: RecordingReader = READS_NO_RECORDINGS,
+  otherReader: (folders: readonly string[]) => RecordingReader = () => READS_NO_RECORDINGS,
 ): void {
   connection.onInitialize((params) => {
     const client = clientOf(params);
     const folders = params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri === null ? [] : [params.rootUri]);
     const access = client.isOurs ? accessThroughClient(connection) : otherAccess(folders);
-    const reader = client.isOurs ? readerThroughClient(connection) : otherReader;
+    const reader = client.isOurs ? readerThroughClient(connection) : otherReader(folders);
     serve(connection, client, new Library(access), reader);
     return capabilitiesFor(client);
   });

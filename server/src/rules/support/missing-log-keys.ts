@@ -1,5 +1,6 @@
 /** What a visit does not say of its recording, so that it is laid against nothing. */
 import type { NamedColumns } from '../../evaluate/recording-answer.ts';
+import { isNamedAsLog } from '../../evaluate/visited-recording.ts';
 import type { Located } from '../../model/located.ts';
 import { appendLine } from '../../syntax/edit.ts';
 import { yamlWord } from '../../syntax/yaml-word.ts';
@@ -7,7 +8,7 @@ import type { FindingDraft, FixDraft, VisitView } from '../rule.ts';
 
 export function missingLogKeys({ model, visited, recording }: VisitView): readonly FindingDraft[] {
   const { log, logSpace } = model;
-  if (log === undefined || visited.state !== 'found') return [];
+  if (log === undefined || !isNamedAsLog(log.value) || visited.state !== 'found') return [];
   if (recording === undefined) {
     const { spaces } = visited.site;
     // A space that is not there, or whose envelope cannot be computed with, is told where it stands.

@@ -4,6 +4,7 @@ import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
 import { handoverSteps, stepKeys, stepOfKey } from '../../evaluate/handover-plan.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
+import { isNamedAsLog } from '../../evaluate/visited-recording.ts';
 import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Reading, Step } from '../../model/model-types.generated.ts';
@@ -18,11 +19,18 @@ export function unknownInVisit(view: VisitView): readonly FindingDraft[] {
   const { model, visited } = view;
   return [
     ...siteNotTold(visited),
+    ...notNamedAsLog(model.log),
     ...model.readings.flatMap(({ value }) => saltNotThere(value)),
     ...(visited.state === 'found' ? unknownOfSite(model, visited.site) : []),
     ...(visited.state === 'found' ? spaceNotThere(model.logSpace, visited.site) : []),
     ...settingsNotThere(view),
   ];
+}
+
+function notNamedAsLog(log: Located<string> | undefined): readonly FindingDraft[] {
+  if (log === undefined || isNamedAsLog(log.value)) return [];
+  const message = `“${log.value}” is not named as a recording is, *.csv, *.tsv, *.txt or *.parquet, so that it is not read.`;
+  return [{ message, origin: log.origin }];
 }
 
 function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
