@@ -22,6 +22,7 @@ const onNode = {
   platform: 'node',
   target: 'node20',
   mainFields: ['module', 'main'], // some libraries' `main` hides its imports from the bundler
+  alias: { yaml: './node_modules/yaml/browser/index.js' }, // the same as modules, of which the bundler takes what is used
   external: ['./server.js'], // started by the command line only where it is asked to serve
 };
 

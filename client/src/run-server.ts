@@ -5,6 +5,7 @@
 import type { ChildProcess, Serializable } from 'node:child_process';
 import { type Uri, workspace } from 'vscode';
 import { BrowserMessageReader, BrowserMessageWriter, type MessageTransports } from 'vscode-languageclient/browser';
+import { SERVER_FLAGS } from './server-flags.ts';
 
 export interface RunningServer extends MessageTransports {
   /** At once, and without a word. */
@@ -32,7 +33,7 @@ async function runInChildProcess(program: Uri, log: (text: string) => void): Pro
   const { fork } = await import('node:child_process');
   const child = fork(program.fsPath, {
     env: { ...process.env, ELECTRON_RUN_AS_NODE: '1' }, // else an editor on the desk would start itself once more
-    execArgv: [], // a debugger of the extension keeps its port
+    execArgv: [...SERVER_FLAGS], // and none of the extension's own: its debugger keeps its port
     stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
   });
   child.stderr?.on('data', (text) => log(String(text)));

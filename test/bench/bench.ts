@@ -9,6 +9,7 @@ import { availableParallelism, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseDocument } from 'yaml';
+import { SERVER_FLAGS } from '../../client/src/server-flags.ts';
 import { middleRise, published, pull, timeEdits, timeTyping } from './edits.ts';
 import { generateSite, KIT } from './generated-site.ts';
 import { OpenDocument, type Server, startServer } from './server-under-test.ts';
@@ -143,7 +144,11 @@ async function storm(server: Server, document: OpenDocument): Promise<number> {
 }
 
 async function openOurs(lines: number): Promise<{ server: Server; document: OpenDocument }> {
-  const server = await startServer({ command: [CLI, 'serve', '--stdio'], folder: uriOf(''), pulls: true });
+  const server = await startServer({
+    command: [...SERVER_FLAGS, CLI, 'serve', '--stdio'],
+    folder: uriOf(''),
+    pulls: true,
+  });
   const document = new OpenDocument(
     server,
     uriOf(`site-${lines}.dewsite.yaml`),

@@ -16,6 +16,7 @@ export interface Server {
 }
 
 interface StartOptions {
+  /** Flags of Node, the program and its words. */
   readonly command: readonly string[];
   readonly folder: string;
   readonly pulls: boolean;
