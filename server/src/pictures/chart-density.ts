@@ -54,11 +54,9 @@ function outlineOfCell(plane: ChartPlane, celsius: number, dewPoint: number, ste
     [celsius + step, dewPoint + step],
     [celsius, dewPoint + step],
   ] as const;
-  return corners.flatMap(([airCelsius, dewPointCelsius]) => {
-    const air = airOfDewPoint(airCelsius, Math.min(dewPointCelsius, airCelsius), plane.pressure);
-    const spot = spotOfAir(plane, air);
-    return spot === undefined ? [] : [spot];
-  });
+  return corners.map(([airCelsius, dewPointCelsius]) =>
+    spotOfAir(plane, airOfDewPoint(airCelsius, Math.min(dewPointCelsius, airCelsius), plane.pressure)),
+  );
 }
 
 function shadesOfSwatch(): readonly MarkupElement[] {

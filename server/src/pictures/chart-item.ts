@@ -53,6 +53,14 @@ export type ChartLayer = (plane: ChartPlane, subject: ChartSubject) => readonly 
 /** Half the size of what stands in front of a row of the legend. */
 export const SWATCH = { across: 12, down: 5 } as const;
 
+/** More tags than this are told by their number. */
+const MOST_TAGS = 3;
+
+/** What points are called that the chart shows as one. */
+export function tagsOf(points: readonly Pick<PointEvaluation, 'tag'>[]): string {
+  return points.length > MOST_TAGS ? `${points.length} points` : points.map(({ tag }) => tag).join(', ');
+}
+
 /** Beside a mark that reaches from one spot to another on its right: right of it, below, above, left of it. */
 export function spotsAround(from: XY, to: XY = from): readonly LabelSpot[] {
   const [left, y] = from;

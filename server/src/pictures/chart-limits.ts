@@ -5,7 +5,7 @@ import type { Setting } from '../evaluate/site-settings.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { lineOfQuantity } from './chart-curves.ts';
-import { type ChartItem, type ChartLayer, type ChartSubject, SWATCH, spotsAlong } from './chart-item.ts';
+import { type ChartItem, type ChartLayer, SWATCH, spotsAlong, tagsOf } from './chart-item.ts';
 import { type ChartPlane, FRAME } from './chart-plane.ts';
 import { placeOn } from './scale.ts';
 import { line, polyline, type XY } from './svg.ts';
@@ -32,21 +32,32 @@ export const limitItems: ChartLayer = (plane, { space, points, placeOf }) => {
   ];
 };
 
-export const alarmItems: ChartLayer = (plane, subject) =>
-  subject.points.flatMap((point) => alarmUses(point).flatMap((alarm) => alarmItem(plane, subject, point, alarm)));
+export const alarmItems: ChartLayer = (plane, { points, placeOf }) =>
+  alarmsOf(points).flatMap(({ alarm: { name, quantity, direction, limit }, points }): readonly ChartItem[] => {
+    const line = lineOfAlarm(plane, quantity, limit.value.value);
+    if (line.length < 2) return [];
+    const { title, dimension } = quantityInfo(quantity);
+    const value = showQuantity(limit.value.value, dimension);
+    const text = `${tagsOf(points)}, alarm ${name}: ${title} ${direction} ${value}`;
+    return [lineItem(line, 'alarm', text, `${name} ${value}`, placeOf(limit.origin))];
+  });
 
-function alarmItem(
-  plane: ChartPlane,
-  { placeOf }: ChartSubject,
-  { tag }: PointEvaluation,
-  { name, quantity, direction, limit }: AlarmUse,
-): readonly ChartItem[] {
-  const points = lineOfAlarm(plane, quantity, limit.value.value);
-  if (points.length < 2) return [];
-  const { title, dimension } = quantityInfo(quantity);
-  const value = showQuantity(limit.value.value, dimension);
-  const text = `${tag}, alarm ${name}: ${title} ${direction} ${value}`;
-  return [lineItem(points, 'alarm', text, `${name} ${value}`, placeOf(limit.origin))];
+/** An alarm, and the points that have it alike. */
+interface SharedAlarm {
+  readonly alarm: AlarmUse;
+  readonly points: readonly PointEvaluation[];
+}
+
+function alarmsOf(points: readonly PointEvaluation[]): readonly SharedAlarm[] {
+  const alike = new Map<string, SharedAlarm>();
+  for (const point of points) {
+    for (const alarm of alarmUses(point)) {
+      const key = [alarm.name, alarm.quantity, alarm.direction, alarm.limit.value.value].join(' ');
+      const known = alike.get(key);
+      alike.set(key, { alarm: known?.alarm ?? alarm, points: [...(known?.points ?? []), point] });
+    }
+  }
+  return [...alike.values()];
 }
 
 function lineOfAlarm(plane: ChartPlane, quantity: AlarmUse['quantity'], value: number): readonly XY[] {

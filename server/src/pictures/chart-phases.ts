@@ -25,10 +25,7 @@ export const phaseItems: ChartLayer = (plane, { phases, here, placeOf }) =>
   });
 
 export function spotsOfOutline(plane: ChartPlane, envelope: PhaseEnvelope): readonly XY[] {
-  return outlineOf(envelope, plane.pressure).flatMap((air) => {
-    const spot = spotOfAir(plane, air);
-    return spot === undefined ? [] : [spot];
-  });
+  return outlineOf(envelope, plane.pressure).map((air) => spotOfAir(plane, air));
 }
 
 function nameOf({ phase }: PhaseEnvelope): string {

@@ -4,7 +4,7 @@
  */
 import { valueIfOk } from '../base/outcome.ts';
 import type { PhaseEnvelope } from '../evaluate/envelope.ts';
-import { dewPointOfVapour } from '../physics/dew-point.ts';
+import { COLDEST_POINT_CELSIUS, dewPointOfVapour } from '../physics/dew-point.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { mixingRatio } from '../physics/quantities.ts';
 import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
@@ -41,9 +41,9 @@ export function planeOf(
   const states = [...envelopes.flatMap((envelope) => outlineOf(envelope, pressure)), ...besides];
   const temperatures = states.map(({ airCelsius }) => airCelsius);
   const coldest = Math.min(...temperatures);
-  const contents = states.flatMap(({ vapourPressure }) => contentOf(axis, vapourPressure, pressure) ?? []);
-  const wettest = Math.max(...contents);
+  const contents = states.map(({ vapourPressure }) => contentOf(axis, vapourPressure, pressure));
   const driest = axis === 'mixing-ratio' ? 0 : Math.max(Math.min(...contents), coldest - MOST_DEPRESSION);
+  const wettest = Math.max(driest, ...contents);
   const [low, high] = widened(coldest, Math.max(...temperatures), 4);
   const [, most] = widened(driest, wettest, axis === 'mixing-ratio' ? 0.002 : 4);
   const least = axis === 'mixing-ratio' ? 0 : driest - (most - wettest);
@@ -60,10 +60,9 @@ function widened(low: number, high: number, least: number): readonly [number, nu
   return [low - room, high + room];
 }
 
-/** Where air is drawn, or undefined where it is too dry for the axis. */
-export function spotOfAir({ axis, pressure, temperature, humidity }: ChartPlane, air: AirState): XY | undefined {
-  const content = contentOf(axis, air.vapourPressure, pressure);
-  return content === undefined ? undefined : [placeOn(temperature, air.airCelsius), placeOn(humidity, content)];
+/** Where air is drawn; what is too dry for the axis lies far below the frame. */
+export function spotOfAir({ axis, pressure, temperature, humidity }: ChartPlane, air: AirState): XY {
+  return [placeOn(temperature, air.airCelsius), placeOn(humidity, contentOf(axis, air.vapourPressure, pressure))];
 }
 
 /** Air of a temperature in °C and a relative humidity (fraction) at a pressure in Pa. */
@@ -80,9 +79,9 @@ export function airOfDewPoint(airCelsius: number, dewPointCelsius: number, press
   return { airCelsius, pressure, vapourPressure: saturatedVapourPressure(dewPointCelsius, pressure, 'water') };
 }
 
-/** The value on the axis of humidity content, canonical; of steam alone the most that the axis shows. */
-function contentOf(axis: HumidityAxis, vapourPressure: number, pressure: number): number | undefined {
-  if (axis === 'dew-point') return valueIfOk(dewPointOfVapour(vapourPressure, pressure));
+/** The value on the axis of humidity content, canonical; of dry air and of steam alone the least and the most it can be. */
+function contentOf(axis: HumidityAxis, vapourPressure: number, pressure: number): number {
+  if (axis === 'dew-point') return valueIfOk(dewPointOfVapour(vapourPressure, pressure)) ?? COLDEST_POINT_CELSIUS;
   if (vapourPressure >= pressure) return MOST_MIXING_RATIO;
   return Math.min(MOST_MIXING_RATIO, mixingRatio({ airCelsius: 0, pressure, vapourPressure }));
 }

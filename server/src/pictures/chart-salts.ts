@@ -15,21 +15,18 @@ interface CheckSalt {
 }
 
 export const saltItems: ChartLayer = (plane, subject) =>
-  saltsOf(subject).flatMap((salt): readonly ChartItem[] => {
+  saltsOf(subject).map((salt): ChartItem => {
     const spot = spotOfAir(plane, airOver(salt, plane.pressure));
-    if (spot === undefined) return [];
     const humidity = showQuantity(salt.relativeHumidity, 'relative-humidity');
     const origin = salt.point.point.checks?.origin;
-    return [
-      {
-        mark: diamond(spot[0], spot[1]),
-        swatch: diamond(0, 0),
-        text: `check over ${salt.name}: ${humidity} at ${showQuantity(salt.celsius, 'temperature')}`,
-        place: origin === undefined ? undefined : subject.placeOf(origin),
-        label: `${salt.name} ${humidity}`,
-        spots: spotsAround(spot),
-      },
-    ];
+    return {
+      mark: diamond(spot[0], spot[1]),
+      swatch: diamond(0, 0),
+      text: `check over ${salt.name}: ${humidity} at ${showQuantity(salt.celsius, 'temperature')}`,
+      place: origin === undefined ? undefined : subject.placeOf(origin),
+      label: `${salt.name} ${humidity}`,
+      spots: spotsAround(spot),
+    };
   });
 
 /** The air over the salts, which the chart must show. @param pressure Pa */

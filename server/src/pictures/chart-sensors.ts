@@ -7,7 +7,7 @@ import { type Corner, isKnown, type KnownFact, showCorner, showFact } from '../e
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { type ChartItem, type ChartLayer, type ChartSubject, SWATCH, spotsAround } from './chart-item.ts';
+import { type ChartItem, type ChartLayer, type ChartSubject, SWATCH, spotsAround, tagsOf } from './chart-item.ts';
 import { airOfHumidity, spotOfAir } from './chart-plane.ts';
 import { circle, group, line, polygon, type XY } from './svg.ts';
 
@@ -20,13 +20,10 @@ interface Sensors {
   readonly rise: number;
 }
 
-/** More tags than this are told by their number. */
-const MOST_TAGS = 3;
-
 export const sensorItems: ChartLayer = (plane, subject) =>
-  sensorsOf(subject.points).flatMap((sensors): readonly ChartItem[] => {
-    const [air, sensor] = airAndSensor(sensors, plane.pressure).map((state) => spotOfAir(plane, state));
-    return air === undefined || sensor === undefined ? [] : [itemOf(sensors, air, sensor, subject)];
+  sensorsOf(subject.points).map((sensors): ChartItem => {
+    const [air, sensor] = airAndSensor(sensors, plane.pressure);
+    return itemOf(sensors, spotOfAir(plane, air), spotOfAir(plane, sensor), subject);
   });
 
 /** The air at the sensors, which the chart must show. @param pressure Pa */
@@ -34,7 +31,7 @@ export function airAtSensors({ points }: Pick<ChartSubject, 'points'>, pressure:
   return sensorsOf(points).flatMap((sensors) => airAndSensor(sensors, pressure));
 }
 
-function airAndSensor({ at, rise }: Sensors, pressure: number): readonly AirState[] {
+function airAndSensor({ at, rise }: Sensors, pressure: number): readonly [AirState, AirState] {
   const air = airOfHumidity(at.airCelsius, at.relativeHumidity, pressure);
   return [air, { ...air, airCelsius: air.airCelsius + rise }];
 }
@@ -54,7 +51,7 @@ function sensorsOf(points: readonly PointEvaluation[]): readonly Sensors[] {
 
 function itemOf(sensors: Sensors, air: XY, sensor: XY, { placeOf }: ChartSubject): ChartItem {
   const { points, humidity, at, rise } = sensors;
-  const tags = points.length > MOST_TAGS ? `${points.length} points` : points.map(({ tag }) => tag).join(', ');
+  const tags = tagsOf(points);
   const heated = rise === 0 ? 'not heated' : `heated by ${showQuantity(rise, 'temperature-difference')}`;
   const origin = points[0]?.heater.rise?.origin ?? points[0]?.entry.keyOrigin;
   return {

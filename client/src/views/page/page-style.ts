@@ -6,6 +6,7 @@ header { position: fixed; top: 8px; right: 12px; display: flex; gap: 2px; z-inde
 header[hidden] { display: none; }
 h1 { margin: 0 0 4px; padding-right: 150px; font-size: 1.25em; font-weight: 600; }
 h2 { margin: 16px 0 4px; font-size: 1.05em; font-weight: 600; }
+h3 { margin: 8px 0 2px; font-size: 1em; font-weight: 600; }
 p { margin: 4px 0; }
 button, select, input { font: inherit; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-contrastBorder, var(--vscode-widget-border, transparent)); border-radius: 2px; padding: 2px 6px; }
 button { min-width: 28px; color: var(--vscode-button-secondaryForeground); background: var(--vscode-button-secondaryBackground); cursor: pointer; }
@@ -21,6 +22,7 @@ th[aria-sort=descending] button::after { content: ' ↓'; }
 :is(td, li, p, a)[data-file], :is(td, li, p) [data-file] { color: var(--vscode-textLink-foreground); cursor: pointer; }
 :is(td, li, p) [data-file]:hover { text-decoration: underline; }
 .beyond { font-weight: 600; color: var(--vscode-editorWarning-foreground, inherit); }
+.summary { position: sticky; top: 0; margin: 0; padding: 4px 0; background: var(--vscode-editor-background); }
 .findings { margin: 4px 0; padding-left: 18px; }
 fieldset { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 6px 16px; margin: 8px 0; padding: 4px 10px 8px; border: 1px solid var(--vscode-widget-border, #8884); }
 legend { font-weight: 600; }
@@ -33,7 +35,7 @@ legend { font-weight: 600; }
 button:disabled { opacity: 0.5; cursor: default; }
 svg[data-reads] { cursor: crosshair; touch-action: none; }
 .spot { fill: none; stroke: var(--ink); visibility: hidden; }
-svg:focus-visible .spot { visibility: visible; }
+svg:focus-visible .spot[transform] { visibility: visible; }
 footer { position: sticky; bottom: 0; min-height: 2.8em; padding: 4px 0; background: var(--vscode-editor-background); border-top: 1px solid var(--vscode-widget-border, #8884); }
 output { white-space: pre-line; font-variant-numeric: tabular-nums; }
 `;

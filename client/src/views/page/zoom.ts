@@ -6,7 +6,7 @@ const MOST = 16;
 
 export interface Zoom {
   by(action: 'zoom-in' | 'zoom-out' | 'zoom-reset'): void;
-  /** Shows the same part of a drawing that has been made anew. */
+  /** Shows the same part of a drawing that has been made anew; all of one that is about something else. */
   restore(): void;
 }
 
@@ -21,6 +21,7 @@ const WHOLE: Part = { left: 0, top: 0, size: 1 };
 
 export function listenToZoom(view: HTMLElement): Zoom {
   let part = WHOLE;
+  let name: string | null = null;
 
   const current = (): SVGSVGElement | null => view.querySelector<SVGSVGElement>('svg[data-zooms]');
   const show = (next: Part): void => {
@@ -70,7 +71,12 @@ export function listenToZoom(view: HTMLElement): Zoom {
     if (key === '-') by('zoom-out');
     if (key === '0') by('zoom-reset');
   });
-  return { by, restore: () => show(part) };
+  const restore = (): void => {
+    const known = name;
+    name = current()?.getAttribute('aria-label') ?? null;
+    show(name === known ? part : WHOLE);
+  };
+  return { by, restore };
 }
 
 function drawingOf(target: EventTarget | null): SVGSVGElement | null {
