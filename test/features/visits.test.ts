@@ -54,6 +54,13 @@ describe('completion in a visit', () => {
     expect(quantities[2]?.detail).toBe('not reported by this point');
   });
 
+  it('offers the salts with what they give at the temperature of the reading', () => {
+    const reading = 'reference: 60 %RH}';
+    const salts = items(typed(reading, 'reference: 60 %RH, at: 20 degC, using: saturated-salt |}'));
+    // OIML R 121:1996, table 1, 20 °C: 75.5 %RH.
+    expect(salts.find(({ label }) => label === 'NaCl')?.detail).toBe('75.5 %RH, sodium chloride');
+  });
+
   it('offers the open steps of the handover with what should be seen, each under a key that is free', () => {
     const offered = items(typed('readings:', '  |\nreadings:'));
     const first = offered[0];

@@ -113,7 +113,7 @@ function siteItems({ workspace }: CompletionContext): readonly CompletionItem[] 
 /** Salts that are valid at the temperature of the check and go with the space first, the others last with the reason. */
 export function saltItems({ place, space, point }: CompletionContext): readonly CompletionItem[] {
   const exposures: readonly Located<string>[] = space?.located.value.exposure?.value ?? [];
-  const celsius = checkTemperature(point?.point.checks?.value.at?.value.value, place.siblings.get('at'));
+  const celsius = typedTemperature(place.siblings.get('at')) ?? point?.point.checks?.value.at?.value.value;
   const choices = saltChoices(
     celsius,
     exposures.map(({ value }) => value),
@@ -128,8 +128,7 @@ function saltDetail({ name, relativeHumidity, objection }: SaltChoice): string {
   return objection === undefined ? `${humidity}${name}` : `no: ${name}, ${objection}`;
 }
 
-function checkTemperature(known: number | undefined, typed: string | undefined): number | undefined {
-  if (known !== undefined || typed === undefined) return known;
-  const read = readQuantity(typed, 'temperature');
-  return read.ok ? read.value.value.value : undefined;
+function typedTemperature(typed: string | undefined): number | undefined {
+  const read = typed === undefined ? undefined : readQuantity(typed, 'temperature');
+  return read?.ok === true ? read.value.value.value : undefined;
 }
