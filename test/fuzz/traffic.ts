@@ -1,8 +1,7 @@
 /** An editor gone mad: requests in any order, with parameters that fit, half fit or do not fit at all. */
-import { performance } from 'node:perf_hooks';
 import type { Session } from '../lsp/session.ts';
 import { mutate } from './mutations.ts';
-import { LONGEST } from './probe.ts';
+import { LONGEST, processorTime } from './probe.ts';
 import type { Random } from './random.ts';
 import type { SeedFile } from './seed-files.ts';
 
@@ -122,9 +121,9 @@ export async function sendTraffic(
     else if (dice < 0.2) await change(uri, mutate(text, random, random.pick(files).text));
     else {
       const request = random.pick(REQUESTS);
-      const start = performance.now();
+      const start = processorTime();
       const answer = await editor.sendRequest(request, params).catch((error: unknown) => String(error));
-      const took = performance.now() - start;
+      const took = processorTime() - start;
       if (took > LONGEST) failures.push(`${request}: ${Math.round(took)} ms`);
       if (/\bNaN\b|\bInfinity\b/.test(JSON.stringify(answer) ?? '')) failures.push(`${request}: a number that is none`);
     }
