@@ -44,6 +44,11 @@ export const FACTS = {
     'a point can be folded',
     'a selection grows from the number over the value and the point to the file',
   ],
+  visits: [
+    'the steps of the handover are offered in a visit, with what should be seen',
+    'a hover on a reading of a visit shows how it agrees with its reference',
+    'the fix of a setting that differs changes the site file',
+  ],
   files: [
     'the server finds the files of the workspace without what git ignores',
     'the server reads files of the workspace, and none outside it',

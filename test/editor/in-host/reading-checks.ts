@@ -52,7 +52,8 @@ export const READING_CHECKS: Checks<'reading'> = {
     const ofPoint = lenses.filter((lens) => lens.range.start.line === point);
     const titles = ofPoint.map(({ command }) => command?.title ?? '').join('; ');
     matches(titles, /At most .* %RH at the sensor; Uncertainty of the .*; \d+ error/);
-    const { command = '', arguments: words = [] } = ofPoint.at(-1)?.command ?? {};
+    const ofFindings = ofPoint.find((lens) => /error/.test(lens.command?.title ?? ''));
+    const { command = '', arguments: words = [] } = ofFindings?.command ?? {};
     await vscode.commands.executeCommand(command, ...words);
     equal(vscode.window.activeTextEditor?.selection.start, range.start);
   },

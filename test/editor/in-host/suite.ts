@@ -17,6 +17,7 @@ import { NAME_CHECKS } from './name-checks.ts';
 import { READING_CHECKS } from './reading-checks.ts';
 import { STRUCTURE_CHECKS } from './structure-checks.ts';
 import { TYPING_CHECKS } from './typing-checks.ts';
+import { VISIT_CHECKS } from './visit-checks.ts';
 
 const CHECKS: Checks<FactGroup> = {
   ...FINDING_CHECKS,
@@ -25,6 +26,7 @@ const CHECKS: Checks<FactGroup> = {
   ...TYPING_CHECKS,
   ...NAME_CHECKS,
   ...STRUCTURE_CHECKS,
+  ...VISIT_CHECKS,
   ...FILE_CHECKS,
 };
 
