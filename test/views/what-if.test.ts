@@ -63,12 +63,12 @@ describe('the fields', () => {
   it('say how many points the space has', () => {
     const legends = elementsNamed(show(whatIfView, point()).body, 'legend').map(wordsOf);
     expect(legends).toEqual([
-      'Humidity-probe',
-      'Air-temperature-probe',
-      'Reports',
-      'Supply',
-      'Signals',
-      'Space kiln-2, which 2 points are in',
+      'humidity-probe',
+      'air-temperature-probe',
+      'reports',
+      'supply',
+      'signals',
+      'space kiln-2, which 2 points are in',
     ]);
   });
 
@@ -127,8 +127,8 @@ describe('a value that is tried', () => {
     const view = show(whatIfView, point(), { [RISE]: 'hot', [INSERTION]: '150 mm' });
     const fields = elementsNamed(view.body, 'div').filter(({ attributes }) => attributes.class === 'field changed');
     expect(fields.map(wordsOf)).toEqual([
-      expect.stringMatching(/^heater risewas 8 K“hot” is not [^.]*\.$/),
-      'mounting insertionwas 200 mm',
+      expect.stringMatching(/^heater › risewas 8 K“hot” is not [^.]*\.$/),
+      'mounting › insertionwas 200 mm',
     ]);
     const [invalid] = elementsNamed(fields.slice(0, 1), 'input');
     const [problem] = elementsNamed(fields.slice(0, 1), 'span').filter(({ attributes }) => attributes.id !== undefined);

@@ -12,9 +12,9 @@ import { locate } from '../syntax/locate.ts';
 export interface Field {
   /** Unique in the file: `points/K2-MT-101/humidity-probe/heater/rise`. */
   readonly name: string;
-  /** What the field belongs to, as a person reads it: `humidity-probe`, `space kiln-2`. */
+  /** What the field belongs to: `humidity-probe`, `space kiln-2`. */
   readonly group: string;
-  /** `heater rise` */
+  /** `heater › rise` */
   readonly label: string;
   /** As the file has it. */
   readonly text: string;
@@ -97,9 +97,9 @@ function modelsOf({ content }: Analysis, reference: NonNullable<SchemaNode['refe
 }
 
 function titlesOf([map, entry = '', ...keys]: readonly string[]): Pick<Field, 'group' | 'label'> {
-  if (map === 'spaces') return { group: `space ${entry}`, label: keys.join(' ') };
+  if (map === 'spaces') return { group: `space ${entry}`, label: keys.join(' › ') };
   const [group = '', ...rest] = keys;
-  return { group, label: rest.length === 0 ? group : rest.join(' ') };
+  return { group, label: rest.length === 0 ? group : rest.join(' › ') };
 }
 
 /** The point's own values first, in the order of the file. */

@@ -9,7 +9,7 @@ import { findingList } from './finding-list.ts';
 import { nameOf, pointAt } from './point-subject.ts';
 import type { ViewKind } from './view.ts';
 import { analysisAfter, type Trial, type TriedField, trialOf } from './what-if-change.ts';
-import { type ChangedFact, changedFacts, changedFindings } from './what-if-difference.ts';
+import { type ChangedFact, type ChangedFindings, changedFacts, changedFindings } from './what-if-difference.ts';
 import { fieldsOf } from './what-if-fields.ts';
 
 export const whatIfView: ViewKind = {
@@ -20,13 +20,15 @@ export const whatIfView: ViewKind = {
       return { title: 'Other values', body: [heading(1, 'Other values'), paragraph(reason)] };
     }
     const trial = trialOf(analysis, fieldsOf(analysis, point), inputs);
+    const after = analysisAfter(workspace, analysis, trial);
+    const change = after === analysis ? undefined : changeOf(analysis, after, point.tag);
     return {
       title: `Other values: ${point.tag}`,
       body: [
         heading(1, `Other values for ${nameOf(point)}`),
-        paragraph('Nothing is written until you ask for it.'),
+        element('p', { class: 'summary', role: 'status' }, [change === undefined ? NOTHING_TRIED : summaryOf(change)]),
         controls(trial, point, analysis),
-        ...outcome(analysis, analysisAfter(workspace, analysis, trial), point.tag),
+        ...(change === undefined ? asItIs(analysis, point.tag) : outcome(analysis, after, change)),
       ],
     };
   },
@@ -45,7 +47,7 @@ function controls(trial: Trial, { space }: PointEvaluation, { content }: Analysi
   return element('form', { 'data-live': true }, [
     ...groups.map((group) =>
       element('fieldset', {}, [
-        element('legend', {}, [upperFirst(legend(group))]),
+        element('legend', {}, [legend(group)]),
         ...trial.fields.filter(({ field }) => field.group === group).map(control),
       ]),
     ),
@@ -84,13 +86,29 @@ function control({ field, tried, problem }: TriedField): MarkupElement {
   ]);
 }
 
-function outcome(before: Analysis, after: Analysis, tag: string): readonly MarkupElement[] {
-  if (before === after) {
-    const findings = before.findings.filter(({ subject }) => subject === tag);
-    return [heading(2, 'Findings as it is'), findingList(findings, before.file, 'Nothing is found.')];
-  }
-  const { gone, come, changed } = changedFindings(before, after);
-  const facts = changedFacts(before, after, tag);
+interface Change {
+  readonly findings: ChangedFindings;
+  readonly facts: readonly ChangedFact[];
+}
+
+function changeOf(before: Analysis, after: Analysis, tag: string): Change {
+  return { findings: changedFindings(before, after), facts: changedFacts(before, after, tag) };
+}
+
+const NOTHING_TRIED = 'Change a value to see what follows. Nothing is written until you ask for it.';
+
+function summaryOf({ findings: { gone, come, changed }, facts }: Change): string {
+  const findings = `${gone.length} gone, ${come.length} new, ${changed.length} changed`;
+  return `Findings: ${findings}. Numbers that change: ${facts.length}. Nothing is written yet.`;
+}
+
+function asItIs({ findings, file }: Analysis, tag: string): readonly MarkupElement[] {
+  const own = findings.filter(({ subject }) => subject === tag);
+  return [heading(2, 'Findings as it is'), findingList(own, file, 'Nothing is found.')];
+}
+
+function outcome(before: Analysis, after: Analysis, { findings, facts }: Change): readonly MarkupElement[] {
+  const { gone, come, changed } = findings;
   // What is tried moves places along their lines, and no line to another.
   const inFile = ({ range }: Finding): number =>
     before.parsed.lines.offsetAt(after.parsed.lines.positionAt(range.start));
