@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { temporaryFolder } from '../samples/built-program.ts';
 
 describe('the packed extension', () => {
-  it('has the same bytes in two packs, and packing warns of nothing', { timeout: 120_000 }, () => {
+  it('has the same bytes in two packs, and packing warns of nothing', { timeout: 300_000 }, () => {
     const folder = temporaryFolder();
     const [first, second] = ['first.vsix', 'second.vsix'].map((name) => {
       const words = ['server/tools/package.mjs', '--out', join(folder, name)];
