@@ -75,7 +75,9 @@ async function sumUp(
   const result = await connection.stream(`SELECT ${selected.join(', ')} FROM ${log.from}`);
   const summary = summarise(basis, humidity.quantity, time.format.clock);
   let rows = 0;
-  for (let chunk = await result.fetchChunk(); chunk !== null && chunk.rowCount > 0; chunk = await result.fetchChunk()) {
+  let next = result.fetchChunk();
+  for (let chunk = await next; chunk !== null && chunk.rowCount > 0; chunk = await next) {
+    next = result.fetchChunk(); // DuckDB reads on while these rows are summed up
     summary.add(rowsOf(chunk, pressure !== undefined, speed !== undefined));
     rows += chunk.rowCount;
     onProgress(Math.min(1, rows / log.rowCount));
