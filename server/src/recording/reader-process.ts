@@ -20,6 +20,7 @@ export async function readInProcess(request: RecordingRequest, options: ReaderOp
   });
   const end = (): boolean => child.kill('SIGKILL');
   options.signal?.addEventListener('abort', end);
+  if (options.signal?.aborted === true) end();
   return new Promise((resolve) => {
     const answerWith = (answer: RecordingAnswer): void => {
       options.signal?.removeEventListener('abort', end);
