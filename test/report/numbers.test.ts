@@ -101,9 +101,11 @@ describe.each(SAMPLE_PACKS)('the pack of $name', (pack) => {
 });
 
 function textsOf({ analysis }: SamplePack): readonly string[] {
-  const kits = analysis.content.kind === 'site' ? analysis.content.site.kits.map(({ file }) => file) : [];
+  const { content } = analysis;
+  const site = content.kind === 'site' ? content.site : undefined;
+  const others = [...(site?.kits ?? []), ...(site?.visits ?? [])].map(({ file }) => file);
   const due = checkJson(analysis).subjects.flatMap(({ facts }) => facts['check/time-left']?.title ?? []);
-  return [...[analysis.file, ...kits].map((file) => analysis.fileNamed(file)?.text ?? ''), ...due];
+  return [...[analysis.file, ...others].map((file) => analysis.fileNamed(file)?.text ?? ''), ...due];
 }
 
 /** The built-in limits and signals, and every value and range of the site and its kits with the ends of the ranges. */

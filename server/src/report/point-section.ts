@@ -36,7 +36,7 @@ export function pointSection(view: PointEvaluation, site: SiteEvaluation, analys
     sections: [
       { title: ['The reasons'], blocks: [...reasonBlocks(view), ...budgetPictures(view)] },
       { title: ['How it is connected'], blocks: wiringBlocks(view) },
-      { title: ['How it is put to work'], blocks: stepBlocks(view) },
+      { title: ['How it is put to work'], blocks: stepBlocks(view, site) },
       { title: ['How it is checked'], blocks: [...checkBlocks(view), ...historyPictures(view)] },
       { title: ['What is open'], blocks: openAt(tag, analysis) },
     ],

@@ -1,26 +1,36 @@
-/** The handover steps of a point, in the order of work, with room to sign each. */
-
+/** The handover steps of a point, in the order of work: when each was done, or room to sign it. */
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { Fact } from '../evaluate/fact.ts';
-import { handoverSteps } from '../evaluate/handover-plan.ts';
+import { type HandoverStep, handoverSteps } from '../evaluate/handover-plan.ts';
+import { lastRecord } from '../evaluate/handover-progress.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { type Block, type OwnedFact, paragraph, type Text, table, told } from './document.ts';
+import { type Block, type OwnedFact, paragraph, stated, type Text, table, told, words } from './document.ts';
 
-export function stepBlocks(point: PointEvaluation): readonly Block[] {
+export function stepBlocks(point: PointEvaluation, site: EvaluatedSite): readonly Block[] {
   const steps = handoverSteps(point);
   if (steps.length === 0) return [paragraph('Too little is given for a plan.')];
   return table(
     'Steps in the order of work',
-    ['step', 'what is done', 'what should be seen', 'done, by whom, when'],
-    steps.map(({ title, todo, expect, facts, caution }): readonly Text[] => {
+    ['step', 'what is done', 'what should be seen', 'done, when'],
+    steps.map((step): readonly Text[] => {
+      const { title, todo, expect, facts, caution } = step;
       const owned = facts.map((fact) => ownedBy(point, fact));
       return [
         [told(title)],
         [told(todo, owned), ...(caution === undefined ? [] : [' Caution: ', told(caution)])],
         [told(expect, owned)],
-        ['☐'],
+        doneText(step, site),
       ];
     }),
   );
+}
+
+/** As the visits say it, with what was noted. */
+function doneText(step: HandoverStep, site: EvaluatedSite): Text {
+  const record = lastRecord(site, step);
+  if (record?.done !== true) return ['☐'];
+  const note = record.entry.located?.value.note;
+  return ['☑ ', words(record.date), ...(note === undefined ? [] : [': ', ...stated(note)])];
 }
 
 /** A step at a point may name a number of its space. */
