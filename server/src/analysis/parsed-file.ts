@@ -48,11 +48,13 @@ interface Reading {
   readonly read: ReadPart;
 }
 
+const NONE: readonly undefined[] = [];
+
 const readingsOf = remembered((_part: Part): Reading[] => []);
 
 /** A part that stands as it did, and whose foreign anchors do, reads as it did. */
 function readOnce(kind: FileKind, part: Part, anchors: ForeignAnchors): ReadPart {
-  const foreign = foreignNodes(part, anchors, new Set());
+  const foreign = part.foreignAliases.length === 0 ? NONE : foreignNodes(part, anchors, new Set());
   const readings = readingsOf(part);
   const known = readings[0];
   if (known !== undefined && sameItems(known.foreign, foreign)) return known.read;

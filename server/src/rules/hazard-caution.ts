@@ -1,3 +1,4 @@
+import { remembered } from '../base/remembered.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import { burnLimitPassed } from '../evaluate/hot-surface.ts';
@@ -92,16 +93,19 @@ function pressure({ facts, located }: SpaceEvaluation): readonly Implied[] {
   ];
 }
 
+/** One point says it for all of the space. */
 function voltage(points: readonly PointEvaluation[]): readonly Implied[] {
-  for (const { tag, point } of points) {
-    const supply = point.supply?.value.voltage;
-    if (supply === undefined || supply.value.value <= VOLTAGE_LIMIT) continue;
-    const [fed, limit] = [supply.value.value, VOLTAGE_LIMIT].map((volts) => showQuantity(volts, 'voltage'));
-    const related = [{ message: 'The voltage is given here.', origin: supply.origin }];
-    return [{ hazard: 'electrical', reason: `${tag} is fed with ${fed}, more than ${limit}`, facts: [], related }];
-  }
-  return [];
+  const dangerous = points.find((point) => voltageOfPoint(point).length > 0);
+  return dangerous === undefined ? [] : voltageOfPoint(dangerous);
 }
+
+const voltageOfPoint = remembered(({ tag, point }: PointEvaluation): readonly Implied[] => {
+  const supply = point.supply?.value.voltage;
+  if (supply === undefined || supply.value.value <= VOLTAGE_LIMIT) return [];
+  const [fed, limit] = [supply.value.value, VOLTAGE_LIMIT].map((volts) => showQuantity(volts, 'voltage'));
+  const related = [{ message: 'The voltage is given here.', origin: supply.origin }];
+  return [{ hazard: 'electrical', reason: `${tag} is fed with ${fed}, more than ${limit}`, facts: [], related }];
+});
 
 function hasUnreadItems({ located }: SpaceEvaluation): boolean {
   const { hazards } = located.value;
