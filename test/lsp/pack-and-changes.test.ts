@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import { afterEach, describe, expect, it } from 'vitest';
-import { FENNMOOR, KIT, SITE } from '../features/fennmoor.ts';
+import { KIT, SITE } from '../features/fennmoor.ts';
 import { type Session, startSession } from './session.ts';
 
-const FILES = Object.fromEntries(Object.entries(FENNMOOR).map(([name, text]) => [`file:///w/${name}`, text]));
 const SITE_URI = 'file:///w/fennmoor.dewsite.yaml';
 const KIT_URI = 'file:///w/kits/fennmoor.dewkit.yaml';
+const FILES = { [SITE_URI]: SITE, [KIT_URI]: KIT };
 const PLACE = { kind: 'comparison', uri: SITE_URI, position: { line: 0, character: 0 } };
 
 let session: Session | undefined;

@@ -5,7 +5,7 @@ import { git } from './git.ts';
 
 const DIGITS = 12;
 
-/** @param files the site, then its kits: paths with their texts */
+/** @param files the site first: paths with their texts */
 export function revisionOf(files: readonly (readonly [path: string, text: string])[]): string {
   const paths = files.map(([path]) => path);
   const commits = paths.map(commitOf);

@@ -1,12 +1,11 @@
 /** `dewright report SITE --out FILE`: the handover pack of a site as HTML, PDF or Markdown, by the ending of the file. */
 import { extname, resolve } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
-import type { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
 import type { PackDocument } from '../report/document.ts';
 import { packHtml } from '../report/html-pack.ts';
 import { packMarkdown } from '../report/markdown-pack.ts';
-import { packOf } from '../report/pack.ts';
+import { packFiles, packOf } from '../report/pack.ts';
 import type { Call } from './call.ts';
 import { loadWorkspace } from './load.ts';
 import { revisionOf } from './pack-revision.ts';
@@ -47,18 +46,9 @@ function writePdf(pack: PackDocument, out: string): void {
 }
 
 function packOfSite(path: string): PackDocument {
-  const workspace = loadWorkspace({ files: [path], whole: false });
-  const analysis = workspace.analysis(fileUri(path));
-  const pack =
-    analysis === undefined ? undefined : packOf({ analysis, revision: revisionOf(textsOf(workspace, path)) });
+  const analysis = loadWorkspace({ files: [path], whole: false }).analysis(fileUri(path));
+  const files = analysis === undefined ? [] : packFiles(analysis).map(([uri, text]) => [filePath(uri), text] as const);
+  const pack = analysis === undefined ? undefined : packOf({ analysis, revision: revisionOf(files) });
   if (pack === undefined) throw new CallProblem(`${path}: not a site`);
   return pack;
-}
-
-function textsOf(workspace: Workspace, path: string): readonly (readonly [string, string])[] {
-  const files = [fileUri(path), ...workspace.kitsOf(fileUri(path))];
-  return files.flatMap((file) => {
-    const text = workspace.parsed(file)?.text;
-    return text === undefined ? [] : [[filePath(file), text] as const];
-  });
 }

@@ -2,7 +2,7 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { packHtml } from '../report/html-pack.ts';
 import { packMarkdown } from '../report/markdown-pack.ts';
-import { packOf } from '../report/pack.ts';
+import { packFiles, packOf } from '../report/pack.ts';
 import type { Served } from './served.ts';
 
 interface PackParams {
@@ -10,11 +10,11 @@ interface PackParams {
   readonly format: 'html' | 'md';
 }
 
-export function servePack({ connection, workspace, analysisOf }: Served): void {
+export function servePack({ connection, analysisOf }: Served): void {
   connection.onRequest('dewright/pack', async ({ uri, format }: PackParams) => {
     const analysis = await analysisOf(uri);
     if (analysis === undefined) return null;
-    const pack = packOf({ analysis, revision: await contentsOf(analysis, workspace.kitsOf(uri)) });
+    const pack = packOf({ analysis, revision: await contentsOf(analysis) });
     if (pack === undefined) return null;
     return { text: format === 'md' ? packMarkdown(pack) : packHtml(pack) };
   });
@@ -22,11 +22,10 @@ export function servePack({ connection, workspace, analysisOf }: Served): void {
 
 const DIGITS = 12;
 
-/** As the command line names contents that are in no commit: by the hash of the site and its kits. */
-async function contentsOf({ parsed, fileNamed }: Analysis, kits: readonly string[]): Promise<string> {
-  const texts = [parsed.text, ...kits.flatMap((kit) => fileNamed(kit)?.text ?? [])];
-  const bytes = new TextEncoder().encode(texts.map((text) => `${text}\0`).join(''));
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  const hex = [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+/** As the command line names contents that are in no commit: by the hash of all files. */
+async function contentsOf(analysis: Analysis): Promise<string> {
+  const texts = packFiles(analysis).map(([, text]) => `${text}\0`);
+  const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(texts.join('')));
+  const hex = [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   return `contents ${hex.slice(0, DIGITS)}`;
 }

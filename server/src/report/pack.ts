@@ -35,3 +35,13 @@ export function packOf({ analysis, revision }: PackRequest): PackDocument | unde
     ],
   };
 }
+
+/** The files that a pack is made from, with their texts: the site, its kits, the visits to it. */
+export function packFiles({ file, content, fileNamed }: Analysis): readonly (readonly [uri: string, text: string])[] {
+  const { kits, visits } = content.kind === 'site' ? content.site : { kits: [], visits: [] };
+  const uris = [file, ...kits.map((kit) => kit.file), ...visits.map((visit) => visit.file)];
+  return uris.flatMap((uri) => {
+    const text = fileNamed(uri)?.text;
+    return text === undefined ? [] : [[uri, text] as const];
+  });
+}
