@@ -6,7 +6,7 @@ import type { PlacedProbe } from './section-stems.ts';
 import { label, line, type XY } from './svg.ts';
 
 /** px: a stem shorter than this has no room for a temperature in its middle. */
-const ROOM_FOR_MIDDLE = 150;
+const ROOM_FOR_MIDDLE = { flat: 150, upright: 70 };
 const TICK = 5;
 const LINE = 14;
 
@@ -17,7 +17,7 @@ export function drawTemperatures(placed: PlacedProbe, frame: SectionFrame): read
   if (profile === undefined) return [];
   const { length, celsiusAt, headCelsius } = profile;
   const show = (celsius: number): string => showQuantity(celsius, 'temperature');
-  const hasMiddle = length * frame.scale >= ROOM_FOR_MIDDLE;
+  const hasMiddle = length * frame.scale >= ROOM_FOR_MIDDLE[frame.isFlat ? 'flat' : 'upright'];
   return [
     ...temperature(placed, frame, 'wall', 0, show(celsiusAt(0))),
     ...(hasMiddle ? temperature(placed, frame, 'middle', length / 2, show(celsiusAt(length / 2))) : []),

@@ -24,8 +24,10 @@ export interface Cell {
   readonly content: readonly MarkupNode[];
   /** What the column is sorted by, where that is not its text. */
   readonly value?: number;
-  /** Its class besides. */
-  readonly look?: string;
+  /** `whole` is not broken into lines, `beyond` is more than it should be. */
+  readonly look?: 'whole' | 'beyond';
+  /** What is said when it is pointed at. */
+  readonly hint?: string;
 }
 
 export interface Table {
@@ -56,11 +58,20 @@ export function table({ columns, rows, title, id }: Table): MarkupElement {
   ]);
 }
 
-function cellAttributes({ value, look }: Cell, column: Column | undefined): Attributes {
+function cellAttributes({ value, look, hint }: Cell, column: Column | undefined): Attributes {
   const names = [column?.isNumber === true ? 'number' : '', look ?? ''].filter((name) => name !== '').join(' ');
-  return { class: names === '' ? undefined : names, 'data-value': value === undefined ? undefined : String(value) };
+  return {
+    class: names === '' ? undefined : names,
+    'data-value': value === undefined ? undefined : String(value),
+    title: hint,
+  };
 }
 
 export function textCell(text: string): Cell {
   return { content: [text] };
+}
+
+/** A value, a name or a date, which is not broken into lines. */
+export function wholeCell(text: string): Cell {
+  return { content: [text], look: 'whole' };
 }

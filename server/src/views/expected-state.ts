@@ -3,7 +3,7 @@ import type { MarkupElement } from '../base/markup.ts';
 import { upperFirst } from '../base/words.ts';
 import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { paragraph, table, textCell } from './elements.ts';
+import { paragraph, table, textCell, wholeCell } from './elements.ts';
 
 /** In the order in which a person looks: the readings, the sensor, the fitting, the supply, the checks. */
 const OF_THE_SENSOR: readonly string[] = [
@@ -40,5 +40,5 @@ export function expectedState({ facts, reports }: PointEvaluation): MarkupElemen
 function rowOf(fact: Fact | undefined) {
   if (!isKnown(fact)) return [];
   const at = fact.at === undefined ? '' : showCorner(fact.at);
-  return [[textCell(upperFirst(fact.title)), textCell(showFact(fact)), textCell(at)]];
+  return [[textCell(upperFirst(fact.title)), wholeCell(showFact(fact)), textCell(at)]];
 }

@@ -10,7 +10,7 @@ import { countsInWords, findingsBySubject } from '../features/finding-counts.ts'
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { SEVERITIES } from '../rules/rule.ts';
-import { type Cell, type Column, heading, linkTo, paragraph, table, textCell } from './elements.ts';
+import { type Cell, type Column, heading, linkTo, paragraph, table, textCell, wholeCell } from './elements.ts';
 import type { View } from './view.ts';
 
 /** The row of one report of a point; of a point that reports nothing there is one too. */
@@ -54,7 +54,7 @@ export function overviewRows(analysis: Analysis): readonly OverviewRow[] {
   return [...site.points.values()].flatMap((point) => {
     const { start } = analysis.parsed.rangeOf(point.entry.keyOrigin);
     const first = [
-      { content: [linkTo({ file, start }, point.tag)] },
+      { content: [linkTo({ file, start }, point.tag)], look: 'whole' as const },
       textCell(site.settings.id ?? baseName(file)),
       textCell(point.point.space?.value ?? ''),
     ];
@@ -73,14 +73,17 @@ const NOTHING: Cell = { content: [''], value: Number.MAX_VALUE };
 
 /** The expanded uncertainty, the tolerance, and the part of the tolerance that the uncertainty takes. */
 function certaintyCells(uncertainty: Fact | undefined, tolerance: number | undefined): readonly Cell[] {
-  if (!isKnown(uncertainty)) return [{ ...NOTHING, content: [uncertainty?.missing ?? ''] }, NOTHING, NOTHING];
+  if (!isKnown(uncertainty)) {
+    const missing = uncertainty?.missing;
+    return [missing === undefined ? NOTHING : { ...NOTHING, content: ['none'], hint: missing }, NOTHING, NOTHING];
+  }
   const { value, dimension } = uncertainty;
   const known = { content: [showFact(uncertainty)], value };
   if (tolerance === undefined || !(tolerance > 0)) return [known, NOTHING, NOTHING];
   const used = value / tolerance;
   const permitted = { content: [showQuantity(tolerance, dimension)], value: tolerance };
   const ratio = { content: [showQuantity(used, 'percentage')], value: used };
-  return [known, permitted, used > 1 ? { ...ratio, look: 'beyond' } : ratio];
+  return [known, permitted, used > 1 ? { ...ratio, look: 'beyond' as const } : ratio];
 }
 
 function marginCell({ facts }: PointEvaluation): Cell {
@@ -104,5 +107,8 @@ function checkCell({ checkPlan, histories }: PointEvaluation): Cell {
   if (due === undefined) return NOTHING;
   const isSooner = asked !== undefined && asked < due;
   const text = isSooner ? `${asked}, as the readings ask; planned for ${due}` : due;
-  return { content: [text], value: Number((isSooner ? asked : due).replaceAll('-', '')) };
+  return {
+    ...(isSooner ? textCell(text) : wholeCell(text)),
+    value: Number((isSooner ? asked : due).replaceAll('-', '')),
+  };
 }

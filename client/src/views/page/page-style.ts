@@ -21,6 +21,7 @@ th[aria-sort=descending] button::after { content: ' ↓'; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
 :is(td, li, p, a)[data-file], :is(td, li, p) [data-file] { color: var(--vscode-textLink-foreground); cursor: pointer; }
 :is(td, li, p) [data-file]:hover { text-decoration: underline; }
+.whole, table[data-sorts] td.number { white-space: nowrap; }
 .beyond { font-weight: 600; color: var(--vscode-editorWarning-foreground, inherit); }
 .summary { position: sticky; top: 0; margin: 0; padding: 4px 0; background: var(--vscode-editor-background); }
 .findings { margin: 4px 0; padding-left: 18px; }
