@@ -92,8 +92,8 @@ export class Workspace {
 
   /** The recording that a visit names. Only where one is named is anything computed. */
   recordingOf(visit: string): ReadRecording | undefined {
-    const parsed = this.parsed(visit);
-    if (parsed?.kind !== 'visit' || visitModelOf(parsed.model).log === undefined) return undefined;
+    const parsed = this.#sources.get(visit)?.kind === 'visit' ? this.parsed(visit) : undefined;
+    if (parsed === undefined || visitModelOf(parsed.model).log === undefined) return undefined;
     const content = this.analysis(visit)?.content;
     return content?.kind === 'visit' ? content.recording : undefined;
   }
