@@ -68,6 +68,14 @@ describeInEditor('the moist-air chart beside its file', () => {
     expect(Math.abs((await numberOf('dew point')) - dewPoint)).toBeLessThan(0.4);
   });
 
+  it('reads the air at a spot that the arrow keys move', async () => {
+    const view = await openChart();
+    await view.locator(CHART).focus();
+    await page.keyboard.press('ArrowRight');
+    await view.locator('output', { hasText: /air temperature .* mixing ratio/ }).waitFor();
+    await view.locator('.spot').waitFor();
+  });
+
   it('follows the file: a changed envelope is drawn anew', async () => {
     const view = await openChart();
     await goTo(page, placeIn(site(), '55 .. 78'));
@@ -142,9 +150,9 @@ describeInEditor('the moist-air chart beside its file', () => {
 
 describeInEditor('where less is allowed', () => {
   it.each([
-    { where: 'in a folder that the user does not trust', options: { restricted: true } },
-    { where: 'in a web worker', options: { inBrowser: true } },
-  ])('the chart is shown all the same $where', async ({ options }) => {
+    ['in a folder that the user does not trust', { restricted: true }],
+    ['in a web worker', { inBrowser: true }],
+  ])('%s the chart is shown all the same', async (_where, options) => {
     const editor = await startEditor(options);
     try {
       const page = await editor.browser.newPage();
