@@ -1,4 +1,5 @@
 /** The salts that the points of a space are checked with, on the moist-air chart: humidity over each at the check. */
+import { remembered } from '../base/remembered.ts';
 import { saltPlan } from '../evaluate/check-salts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AirState } from '../physics/moist-air.ts';
@@ -30,7 +31,7 @@ export const saltItems: ChartLayer = (plane, subject) =>
   });
 
 /** The air over the salts, which the chart must show. @param pressure Pa */
-export function airOverSalts(subject: Pick<ChartSubject, 'space' | 'points'>, pressure: number): readonly AirState[] {
+export function airOverSalts(subject: Pick<ChartSubject, 'points'>, pressure: number): readonly AirState[] {
   return saltsOf(subject).map((salt) => airOver(salt, pressure));
 }
 
@@ -39,17 +40,20 @@ function airOver({ celsius, relativeHumidity }: CheckSalt, pressure: number): Ai
 }
 
 /** Each salt once at each temperature. */
-function saltsOf({ space, points }: Pick<ChartSubject, 'space' | 'points'>): readonly CheckSalt[] {
-  const salts = points.flatMap((point) => {
-    const plan = saltPlan(point, space);
-    return (plan?.salts ?? []).flatMap(({ id, humidity }): readonly CheckSalt[] => {
-      if (plan === undefined || !humidity.ok) return [];
-      const { relativeHumidity } = humidity.value;
-      return [{ name: id, celsius: plan.at.value.value, relativeHumidity, point }];
-    });
-  });
+function saltsOf({ points }: Pick<ChartSubject, 'points'>): readonly CheckSalt[] {
+  const salts = points.flatMap(saltsOfPoint);
   return [...new Map(salts.map((salt) => [`${salt.name} ${salt.celsius}`, salt])).values()];
 }
+
+/** Once for a point: its plan asks for the humidity at work. */
+const saltsOfPoint = remembered((point: PointEvaluation): readonly CheckSalt[] => {
+  const plan = point.space === undefined ? undefined : saltPlan(point, point.space);
+  return (plan?.salts ?? []).flatMap(({ id, humidity }): readonly CheckSalt[] => {
+    if (plan === undefined || !humidity.ok) return [];
+    const { relativeHumidity } = humidity.value;
+    return [{ name: id, celsius: plan.at.value.value, relativeHumidity, point }];
+  });
+});
 
 function diamond(x: number, y: number) {
   const corners = [
