@@ -54,4 +54,4 @@ it('many threads say what one thread says, and the shards of three machines toge
   const rules = new Set(whole.flatMap((line) => JSON.parse(line).findings.map(({ rule }: { rule: string }) => rule)));
   expect(rules).toContain('tag-duplicate');
   expect(rules).toContain('reference-unknown');
-});
+}, 120_000);
