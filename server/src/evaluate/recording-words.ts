@@ -32,7 +32,7 @@ export function excessWords({ outside }: RecordingSummary): readonly string[] {
 }
 
 /** `relative humidity above 80 %RH for 2 h, up to 84.2 %RH at 2026-09-08T10:15:00Z (61 °C and 84.2 %RH)` */
-export function wordsOfExcess({ quantity, side, limit, seconds, farthest, at }: Excess): string {
+function wordsOfExcess({ quantity, side, limit, seconds, farthest, at }: Excess): string {
   const show = (value: number): string => showQuantity(value, dimensionOfBounded(quantity));
   const reach = `${side === 'above' ? 'up' : 'down'} to ${show(farthest)}`;
   return `${titleOfBounded(quantity)} ${side} ${show(limit)} for ${showTime(seconds)}, ${reach} ${momentWords(at)}`;
@@ -113,7 +113,7 @@ export function faultWords(faults: RecordingFaults): readonly string[] {
   return words;
 }
 
-export function showShare(share: number): string {
+function showShare(share: number): string {
   return showQuantity(share, 'percentage');
 }
 

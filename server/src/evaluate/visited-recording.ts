@@ -35,7 +35,7 @@ export function isNamedAsLog(name: string): boolean {
 }
 
 /** @returns undefined where the visit names none, or nothing says of which space it is */
-export function visitedRecording(visit: VisitModel, site: EvaluatedSite): VisitedRecording | undefined {
+function visitedRecording(visit: VisitModel, site: EvaluatedSite): VisitedRecording | undefined {
   const { log, logColumns } = visit;
   const space = recordedSpace(visit, site);
   if (log === undefined || !isNamedAsLog(log.value) || space === undefined) return undefined;

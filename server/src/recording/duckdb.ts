@@ -6,7 +6,7 @@ import { fail, type Outcome, succeed } from '../base/outcome.ts';
 
 export type DuckDBLibrary = typeof DuckDB;
 
-export const DUCKDB_PACKAGE = '@duckdb/node-api';
+const DUCKDB_PACKAGE = '@duckdb/node-api';
 
 /** @param folders in whose `node_modules`, or in those above them, it is looked for, the first first */
 export function loadDuckDB(folders: readonly string[]): Outcome<DuckDBLibrary, string> {

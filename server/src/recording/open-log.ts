@@ -68,33 +68,27 @@ function openText(path: string, size: number, text: LogText): OpenLog {
 
 async function openParquet(path: string, connection: DuckDBConnection): Promise<Outcome<OpenLog, string>> {
   const from = `read_parquet(${quoted(path)})`;
-  const described = await connection.runAndReadAll(`DESCRIBE SELECT * FROM ${from}`);
-  const named = described.getRows().map(([name, type]) => ({ name: String(name), type: String(type) }));
-  const { length } = named;
-  if (length < 2) return fail('The log has one column only, and a time, an air temperature and a humidity are needed.');
-  const columns = named.map(({ name }) => `"${name.replaceAll('"', '""')}"`);
-  const sampled = columns.map((column) => `${column}::VARCHAR`).join(', ');
-  const [rows, count] = [
-    await connection.runAndReadAll(`SELECT ${sampled} FROM ${from} LIMIT ${SAMPLED_ROWS}`),
-    await connection.runAndReadAll(`SELECT sum(num_rows)::DOUBLE FROM parquet_file_metadata(${quoted(path)})`),
-  ];
+  const described = (await connection.runAndReadAll(`DESCRIBE SELECT * FROM ${from}`)).getRows();
+  if (described.length < 2)
+    return fail('The log has one column only; a time, an air temperature and a humidity are needed.');
+  const headers = described.map(([name]) => String(name));
+  const columns = headers.map((header) => `"${header.replaceAll('"', '""')}"`);
+  const asText = columns.map((column) => `${column}::VARCHAR`);
+  const sampled = await connection.runAndReadAll(`SELECT ${asText.join(', ')} FROM ${from} LIMIT ${SAMPLED_ROWS}`);
+  const counted = `SELECT sum(num_rows)::DOUBLE FROM parquet_file_metadata(${quoted(path)})`;
+  const [[rowCount] = []] = (await connection.runAndReadAll(counted)).getRows();
+  const typedTimes = described.flatMap(([, type], index) => {
+    const format = typedTimeFormat(String(type));
+    return format === undefined ? [] : [[index, format] as const];
+  });
+  const isTime = new Set(typedTimes.map(([index]) => index));
   return succeed({
-    headers: named.map(({ name }) => name),
-    rows: rows.getRows().map((row) => row.map((value) => String(value ?? ''))),
-    typedTimes: new Map(
-      named.flatMap(({ type }, index) => {
-        const format = typedTimeFormat(type);
-        return format === undefined ? [] : [[index, format] as const];
-      }),
-    ),
+    headers,
+    rows: sampled.getRows().map((row) => row.map((value) => String(value ?? ''))),
+    typedTimes: new Map(typedTimes),
     from,
-    rowCount: Number(count.getRows()[0]?.[0] ?? 0),
-    time: (index, format) =>
-      format.sql(
-        named[index]?.type.startsWith('TIME') || named[index]?.type === 'DATE'
-          ? (columns[index] ?? '')
-          : `${columns[index]}::VARCHAR`,
-      ),
+    rowCount: Number(rowCount ?? 0),
+    time: (index, format) => format.sql((isTime.has(index) ? columns : asText)[index] ?? ''),
     number: (index) => `try_cast(${columns[index]} AS DOUBLE)`,
     countsBroken: false,
   });

@@ -32,9 +32,9 @@ const MEMORY = '512MB';
 export async function readLog(request: ReadRequest, options: ReadOptions): Promise<RecordingAnswer> {
   const instance = await options.duckdb.DuckDBInstance.create(':memory:', { memory_limit: MEMORY });
   try {
-    const before = await stateOf(request.path);
+    const before = await fileState(request.path);
     const answer = await readWith(await instance.connect(), request, options);
-    if (before === (await stateOf(request.path))) return answer;
+    if (before === (await fileState(request.path))) return answer;
     return problem('The log was changed while it was read; read it again once it is written.');
   } catch (error) {
     return problem(sentenceOf(error));
@@ -111,7 +111,7 @@ function rowsOf(chunk: DuckDBDataChunk, hasPressure: boolean, hasSpeed: boolean)
 }
 
 /** What changes when the file is written to or replaced. */
-async function stateOf(path: string): Promise<string> {
+export async function fileState(path: string): Promise<string> {
   const { size, mtimeMs, ino } = await stat(path);
   return `${size} ${mtimeMs} ${ino}`;
 }
