@@ -106,9 +106,7 @@ function checkCell({ checkPlan, histories }: PointEvaluation): Cell {
   const asked = firstProposed(histories)?.proposed.date;
   if (due === undefined) return NOTHING;
   const isSooner = asked !== undefined && asked < due;
-  const text = isSooner ? `${asked}, as the readings ask; planned for ${due}` : due;
-  return {
-    ...(isSooner ? textCell(text) : wholeCell(text)),
-    value: Number((isSooner ? asked : due).replaceAll('-', '')),
-  };
+  const sortedBy = (date: string): number => Number(date.replaceAll('-', ''));
+  if (!isSooner) return { ...wholeCell(due), value: sortedBy(due) };
+  return { ...wholeCell(`${asked} by readings`), value: sortedBy(asked), hint: `Planned for ${due}.` };
 }

@@ -1,6 +1,6 @@
 /** How the pages of views look: the editor's own colours and fonts, which it gives every page. */
 export const PAGE_STYLE = `
-body { display: flex; flex-direction: column; min-height: 100vh; box-sizing: border-box; margin: 0; padding: 8px 12px 0; color: var(--vscode-foreground); background: var(--vscode-editor-background); }
+body { display: flex; flex-direction: column; min-height: 100vh; min-width: min-content; box-sizing: border-box; margin: 0; padding: 8px 12px 0; color: var(--vscode-foreground); background: var(--vscode-editor-background); }
 main { flex: 1; }
 header { position: fixed; top: 8px; right: 12px; display: flex; gap: 2px; z-index: 1; }
 header[hidden] { display: none; }
