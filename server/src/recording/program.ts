@@ -3,11 +3,13 @@
  * waits for it, native code that fails takes nothing with it, and whoever wants it no longer just ends it.
  */
 import { readFileSync } from 'node:fs';
+import { constants, setPriority } from 'node:os';
 import { answerRequest } from './answer-request.ts';
 import type { RecordingMessage, RecordingRequest } from './messages.ts';
 
 const PROGRESS_EVERY = 200; // ms
 
+setPriority(constants.priority.PRIORITY_BELOW_NORMAL); // whoever types comes first
 process.on('disconnect', () => process.exit());
 process.once('message', async (request: RecordingRequest) => {
   let told = 0;
