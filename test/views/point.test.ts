@@ -37,16 +37,23 @@ describe('the point view', () => {
     for (const [title = '', value] of rows) expect(told).toContainEqual([title.toLowerCase(), value]);
   });
 
-  it('draws a budget for every report that has one, and says why another has none', () => {
-    const view = show(pointView, fennmoorAt('K2-MT-101:', SITE.replace('drift: 0.5 %RH/year', '')));
-    const labels = elementsNamed(view.body, 'svg').map(({ attributes }) => attributes['aria-label']);
-    expect(labels).toEqual([
+  it('draws the section, a budget for every report, and the errors that the visits found', () => {
+    const view = show(pointView, fennmoorAt('K2-MT-101:'));
+    expect(elementsNamed(view.body, 'svg').map(({ attributes }) => attributes['aria-label'])).toEqual([
       'Section of K2-MT-101',
       expect.stringMatching(/^Uncertainty of the relative humidity at/),
       expect.stringMatching(/^Uncertainty of the dew point at/),
+      'Errors of the dew point over the years',
     ]);
-    const heads = elementsNamed(view.body, 'h2').map(wordsOf);
-    expect(heads).toEqual(['Findings', 'Expected state', 'Relative humidity', 'Dew point']);
+  });
+
+  it('says why a report has no budget', () => {
+    const view = show(
+      pointView,
+      fennmoorAt('K2-MT-101:', SITE.replace('{air-temperature: air-temperature-probe, ', '{')),
+    );
+    const words = 'No uncertainty can be computed: nothing measures the air temperature for it.';
+    expect(view.body.map(wordsOf)).toContain(words);
   });
 
   it('says what is lacking where no section can be drawn', () => {

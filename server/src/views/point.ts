@@ -1,11 +1,14 @@
-/** A point beside its file: its section, what is to be seen when all is right, its findings, its uncertainties. */
+/** A point beside its file: its section, its findings, what is to be seen when all is right, its uncertainties, its past. */
 import type { Analysis } from '../analysis/analysis.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
 import { upperFirst } from '../base/words.ts';
 import { furtherSentences } from '../evaluate/budget-words.ts';
+import type { History } from '../evaluate/history.ts';
+import { historySentences } from '../evaluate/history-words.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ReportBudgets } from '../evaluate/uncertainty.ts';
 import { budgetBars } from '../pictures/budget-bars.ts';
+import { historyPlot } from '../pictures/history-plot.ts';
 import { sectionOf } from '../pictures/section.ts';
 import { sectionDrawing } from '../pictures/section-drawing.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -31,6 +34,7 @@ export const pointView: ViewKind = {
         heading(2, 'Expected state'),
         expectedState(point),
         ...[...point.budgets.values()].flatMap(uncertainty),
+        ...[...point.histories.values()].flatMap((history) => errorsOf(history, point.checkPlan.due?.due)),
       ],
     };
   },
@@ -50,6 +54,18 @@ function section(point: PointEvaluation, { parsed }: Analysis): readonly MarkupE
 function uncertainty({ quantity, worst, missing }: ReportBudgets): readonly MarkupElement[] {
   const title = heading(2, upperFirst(quantityInfo(quantity).title));
   if (worst === undefined) return [title, paragraph(`No uncertainty can be computed: ${missing ?? 'not known'}.`)];
-  const notes = furtherSentences(worst).map((sentence) => element('li', {}, [sentence]));
-  return [title, budgetBars(worst), element('ul', {}, notes)];
+  return [title, budgetBars(worst), sentences(furtherSentences(worst))];
+}
+
+function errorsOf(history: History, planned: string | undefined): readonly MarkupElement[] {
+  const title = heading(2, `Errors of the ${quantityInfo(history.quantity).title} over the years`);
+  return [title, historyPlot(history, planned), sentences(historySentences(history).map((words) => `${words}.`))];
+}
+
+function sentences(texts: readonly string[]): MarkupElement {
+  return element(
+    'ul',
+    {},
+    texts.map((text) => element('li', {}, [text])),
+  );
 }
