@@ -1,6 +1,7 @@
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { PointSetting } from '../evaluate/point-settings.ts';
 import { type SettingValue, settingWords } from '../evaluate/setting-value.ts';
+import type { Cursor } from '../syntax/cursor.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import { yamlWord } from '../syntax/yaml-word.ts';
 import type { FindingDraft, FixDraft, Rule, VisitView } from './rule.ts';
@@ -12,7 +13,7 @@ export const rule: Rule = {
   severity: 'error',
   title: 'An instrument says that it is set to something else than the site file has.',
   why: 'Whoever reads the site file takes it for what is out there. Alarms, spans and sources of air temperature that are set otherwise make readings that nobody can account for.',
-  mend: 'Set the instrument as the site file has it, and write down at the next visit what it then says; or, where the instrument is right, set the site file to it. A visit is a record of what was found: accept the finding there with a reason rather than change the record.',
+  mend: 'Set the instrument as the site file has it, and write down at the next visit what it then says; or, where the instrument is right, set the site file to it. What a visit found at another time is accepted there with a reason rather than changed.',
   leavesAlone:
     'Settings of which the site file says nothing and for which nothing is built in, and those that a later visit has found as the site file has them.',
   sources: ['common practice, no source'],
@@ -38,7 +39,10 @@ function differs({ point, recorded }: SettingOfPoint, { visited, model }: VisitV
       origin: located.origin,
       subject: point.tag,
       related: [{ message: here, origin: given?.origin ?? map.keyOrigin ?? map.origin, file }],
-      fixes: [adopt(setting, typeof value === 'string' ? yamlWord(value) : String(located.value), value, file)],
+      fixes: [
+        adopt(setting, typeof value === 'string' ? yamlWord(value) : String(located.value), value, file),
+        ...recordAsGiven(setting, located.cursor, wanted),
+      ],
     },
   ];
 }
@@ -49,6 +53,14 @@ function isToldLater({ visits }: EvaluatedSite, tag: string, path: string, date:
     const isLater = (model.header?.value.date?.value ?? '') > date;
     return isLater && model.settings.some(({ value }) => value.point?.value === tag && value.others.has(path));
   });
+}
+
+/** The other way round, where the site file spells the value out. */
+function recordAsGiven({ given, path }: PointSetting, at: Cursor, wanted: SettingValue): readonly FixDraft[] {
+  const node = given?.cursor.node;
+  if (node?.kind !== 'scalar') return [];
+  const title = `Keep the site file and write it into the visit: ${path} ${settingWords(wanted)}; the instrument must be set to it`;
+  return [{ title, kind: 'choice', edits: [replaceScalar(at, yamlWord(node.text))] }];
 }
 
 /** @param text as a file spells it */
