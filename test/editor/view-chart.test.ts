@@ -100,15 +100,22 @@ describeInEditor('the moist-air chart beside its file', () => {
     await openView(page, COMMAND, CHART);
   });
 
-  it('zooms by wheel and by button', async () => {
+  it('zooms by wheel and by button, and moves by drag', async () => {
     const view = await openChart();
     const seen = () => view.locator(CHART).getAttribute('viewBox');
     const whole = await seen();
     await view.locator(CHART).hover({ position: { x: 300, y: 260 } });
     await page.mouse.wheel(0, -100);
     await expect.poll(seen).not.toBe(whole);
+    const enlarged = await seen();
+    await page.mouse.down(); // over an area, which a click would lead from
+    await page.mouse.move(900, 400, { steps: 5 });
+    await page.mouse.up();
+    expect(await seen()).not.toBe(enlarged);
     await view.locator('button[data-action=zoom-reset]').click();
     await expect.poll(seen).toBe(whole);
+    await runCommand(page, 'View: Focus First Editor Group');
+    await cursorIsAt({ line: 1, column: 1 });
   });
 
   it('is copied as a drawing that stands by itself and names no file', async () => {

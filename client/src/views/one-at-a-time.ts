@@ -8,11 +8,14 @@ export function oneAtATime(task: (isStale: () => boolean) => Promise<void>): () 
   let isAskedAgain = false;
   const run = async (): Promise<void> => {
     isRunning = true;
-    while (isAskedAgain) {
-      isAskedAgain = false;
-      await task(() => isAskedAgain);
+    try {
+      while (isAskedAgain) {
+        isAskedAgain = false;
+        await task(() => isAskedAgain);
+      }
+    } finally {
+      isRunning = false;
     }
-    isRunning = false;
   };
   return () => {
     isAskedAgain = true;

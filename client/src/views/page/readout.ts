@@ -28,6 +28,7 @@ export function listenToReadings(view: HTMLElement, output: HTMLElement): Readou
   let isAsking = false;
   let next: Spot | undefined;
   let spot: Spot | undefined;
+  let isWanted = false;
 
   const write = (): void => {
     output.textContent = [about, reading].filter((text) => text !== '').join('\n');
@@ -41,6 +42,7 @@ export function listenToReadings(view: HTMLElement, output: HTMLElement): Readou
   const readAt = (drawing: SVGSVGElement, at: Spot): void => {
     spot = at;
     next = at;
+    isWanted = true;
     drawing.querySelector('.spot')?.setAttribute('transform', `translate(${at[0]} ${at[1]})`);
     ask();
   };
@@ -56,7 +58,7 @@ export function listenToReadings(view: HTMLElement, output: HTMLElement): Readou
     if (drawing !== null) readAt(drawing, spotOf(drawing, event));
   });
   view.addEventListener('pointerleave', () => {
-    [about, reading, next] = ['', '', undefined];
+    [about, reading, next, isWanted] = ['', '', undefined, false];
     write();
   });
   view.addEventListener('focusin', ({ target }) => tellAbout(target));
@@ -74,7 +76,7 @@ export function listenToReadings(view: HTMLElement, output: HTMLElement): Readou
   return {
     show(text) {
       isAsking = false;
-      reading = text;
+      reading = isWanted ? text : '';
       write();
       ask();
     },

@@ -17,11 +17,14 @@ interface Part {
   readonly size: number;
 }
 
+/** How far the pointer may move, in pixels, for a click to be one. */
+const CLICK_SLACK = 4;
 const WHOLE: Part = { left: 0, top: 0, size: 1 };
 
 export function listenToZoom(view: HTMLElement): Zoom {
   let part = WHOLE;
   let name: string | null = null;
+  let dragged = 0;
 
   const current = (): SVGSVGElement | null => view.querySelector<SVGSVGElement>('svg[data-zooms]');
   const show = (next: Part): void => {
@@ -58,13 +61,24 @@ export function listenToZoom(view: HTMLElement): Zoom {
     },
     { passive: false },
   );
+  view.addEventListener('pointerdown', () => {
+    dragged = 0;
+  });
   view.addEventListener('pointermove', (event) => {
     const drawing = drawingOf(event.target);
     if (drawing === null || event.buttons !== 1 || part.size === 1) return;
+    dragged += Math.hypot(event.movementX, event.movementY);
     const { width, height } = drawing.getBoundingClientRect();
     const left = part.left - (event.movementX / width) * part.size;
     show({ left, top: part.top - (event.movementY / height) * part.size, size: part.size });
   });
+  view.addEventListener(
+    'click',
+    (event) => {
+      if (dragged > CLICK_SLACK) event.stopPropagation(); // the end of a drag goes nowhere
+    },
+    { capture: true },
+  );
   view.addEventListener('keydown', ({ key, target }) => {
     if (drawingOf(target) === null) return;
     if (key === '+' || key === '=') by('zoom-in');
