@@ -72,9 +72,13 @@ export function factWithCorner(subject: string, fact: Fact | undefined): Text {
 export function stated(located: Located<unknown> | undefined): Text {
   if (located === undefined) return NOTHING;
   const { value, cursor } = located;
-  if (isRange(value)) return [{ kind: 'stated', text: showRange(value.low, value.high, value.dimension) }];
-  if (isQuantity(value)) return [{ kind: 'stated', text: showQuantity(value.value, value.dimension) }];
+  if (isRange(value)) return shownAs(showRange(value.low, value.high, value.dimension), value.gauge);
+  if (isQuantity(value)) return shownAs(showQuantity(value.value, value.dimension), value.gauge);
   return cursor.node.kind === 'scalar' ? [words(cursor.node.text)] : NOTHING;
+}
+
+function shownAs(text: string, gauge: boolean): Text {
+  return gauge ? [{ kind: 'stated', text }, ' above the air outside'] : [{ kind: 'stated', text }];
 }
 
 export function words(text: string): Mark {

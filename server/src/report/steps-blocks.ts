@@ -12,17 +12,24 @@ export function stepBlocks(point: PointEvaluation, site: EvaluatedSite): readonl
   return table(
     'Steps in the order of work',
     ['step', 'what is done', 'what should be seen', 'done, when'],
-    steps.map((step): readonly Text[] => {
-      const { title, todo, expect, facts, caution } = step;
+    steps.map((step, index): readonly Text[] => {
+      const { title, todo, expect, facts } = step;
       const owned = facts.map((fact) => ownedBy(point, fact));
       return [
         [told(title)],
-        [told(todo, owned), ...(caution === undefined ? [] : [' Caution: ', told(caution)])],
+        [told(todo, owned), ...cautionText(step, steps.slice(0, index))],
         [told(expect, owned)],
         doneText(step, site),
       ];
     }),
   );
+}
+
+/** In full where it first stands, so that nobody skips one that is new. */
+function cautionText({ caution }: HandoverStep, before: readonly HandoverStep[]): Text {
+  if (caution === undefined) return [];
+  const isKnown = before.some((step) => step.caution === caution);
+  return isKnown ? [' The caution above holds here too.'] : [' Caution: ', told(caution)];
 }
 
 /** As the visits say it, with what was noted. */

@@ -11,6 +11,7 @@ import {
   NOTHING,
   named,
   nameTable,
+  paragraph,
   stated,
   type Text,
   table,
@@ -18,7 +19,8 @@ import {
 } from './document.ts';
 
 export function wiringBlocks(point: PointEvaluation): readonly Block[] {
-  return [...supplyTable(point), ...analogueTable(point), ...registerTable(point), ...alarmTable(point)];
+  const tables = [...supplyTable(point), ...analogueTable(point), ...registerTable(point), ...alarmTable(point)];
+  return tables.length === 0 ? [paragraph('The file says nothing of it.')] : tables;
 }
 
 function supplyTable({ tag, point, facts }: PointEvaluation): readonly Block[] {
