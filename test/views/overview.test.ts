@@ -93,6 +93,10 @@ describe('the overview', () => {
     expect(overviewView([]).body.map(wordsOf)).toEqual(['All points', 'The workspace has no point.']);
   });
 
+  it('says how many sites are still to be looked at', () => {
+    expect(overviewView(rowsOf(WORKSPACE), 3).body.map(wordsOf)).toContain('Sites still to be looked at: 3.');
+  });
+
   it('a tag is text and nothing else', () => {
     const workspace = workspaceOf({
       'c.dewsite.yaml': `dewright: 1\npoints:\n  "<i>&":\n    reports: {dew-point: {}}\n`,

@@ -18,6 +18,8 @@ export interface ViewPanel {
 interface ShownView {
   readonly title: string;
   readonly body: string;
+  /** There is more to be shown, which the server is asked for again. */
+  readonly isPartial?: boolean;
 }
 
 export function fillPanel(
@@ -46,6 +48,7 @@ export function fillPanel(
     const uri = subject.uri.toString();
     const view = await ask<ShownView>('dewright/view');
     if (view === null || isStale() || !isOpen) return;
+    if (view.isPartial === true) update();
     panel.title = view.title;
     if (`${uri} ${view.body}` === shown) return;
     shown = `${uri} ${view.body}`;

@@ -34,7 +34,10 @@ export function serveViews(served: Served, isOpen: (uri: string) => boolean): vo
     return { kind, request: { analysis, offset, inputs: new Map(Object.entries(inputs)), workspace } };
   };
   connection.onRequest('dewright/view', async (params: ViewParams) => {
-    if (params.kind === OVERVIEW) return written(overviewView(await rowsOfAll()));
+    if (params.kind === OVERVIEW) {
+      const { rows, left } = await rowsOfAll();
+      return { ...written(overviewView(rows, left)), isPartial: left > 0 };
+    }
     if (params.kind === COMPARISON) {
       const view = await changesIn(params.uri, params.inputs);
       return view === undefined ? null : written(view);

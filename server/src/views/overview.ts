@@ -31,16 +31,18 @@ const COLUMNS: readonly Column[] = [
 
 const TABLE = 'all-points';
 
-/** @param rows of all files, file by file */
-export function overviewView(rows: readonly OverviewRow[]): View {
+/** @param rows of all files, file by file @param left how many sites are still to be looked at */
+export function overviewView(rows: readonly OverviewRow[], left = 0): View {
   const title = 'All points';
-  if (rows.length === 0) return { title, body: [heading(1, title), paragraph('The workspace has no point.')] };
+  if (rows.length === 0 && left === 0)
+    return { title, body: [heading(1, title), paragraph('The workspace has no point.')] };
   const filter = element('input', { type: 'search', 'data-filters': TABLE, 'aria-label': 'Show the rows with' });
   return {
     title,
     body: [
       heading(1, title),
       element('form', { class: 'controls' }, [element('label', {}, ['Show the rows with ', filter])]),
+      ...(left === 0 ? [] : [element('p', { role: 'status' }, [`Sites still to be looked at: ${left}.`])]),
       table({ title, id: TABLE, columns: COLUMNS, rows }),
     ],
   };
