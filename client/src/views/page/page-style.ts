@@ -22,7 +22,7 @@ th[aria-sort=descending] button::after { content: ' ↓'; }
 :is(td, li, p, a)[data-file], :is(td, li, p) [data-file] { color: var(--vscode-textLink-foreground); cursor: pointer; }
 :is(td, li, p) [data-file]:hover { text-decoration: underline; }
 .whole, table[data-sorts] td.number { white-space: nowrap; }
-.beyond { font-weight: 600; color: var(--vscode-editorWarning-foreground, inherit); }
+.beyond { font-weight: 600; color: var(--limit); }
 .summary { position: sticky; top: 0; margin: 0; padding: 4px 0; background: var(--vscode-editor-background); }
 .findings { margin: 4px 0; padding-left: 18px; }
 fieldset { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 6px 16px; margin: 8px 0; padding: 4px 10px 8px; border: 1px solid var(--vscode-widget-border, #8884); }
