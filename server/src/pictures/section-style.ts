@@ -13,6 +13,9 @@ const HEAT = [
   '#d55e00',
 ] as const;
 
+/** How many temperatures look different. */
+export const HEAT_STEPS = HEAT.length;
+
 const HEAT_RULES = HEAT.map(
   (colour, step) => `.drawing .heat-${step + 1} { fill: ${colour}; shape-rendering: crispEdges; }`,
 ).join('\n');

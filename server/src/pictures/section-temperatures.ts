@@ -2,14 +2,13 @@
 import type { MarkupElement } from '../base/markup.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Section } from './section.ts';
+import { HEAT_STEPS } from './section-style.ts';
 import { label, line, polygon, type XY } from './svg.ts';
 
 export interface TemperatureScale {
   readonly lowCelsius: number;
   readonly highCelsius: number;
 }
-
-export const HEAT_STEPS = 9;
 
 /** Undefined where no temperature of a stem is known. */
 export function temperatureScale({ humidityProbe, airTemperatureProbe }: Section): TemperatureScale | undefined {
