@@ -3,7 +3,7 @@ import { fail, succeed } from '../base/outcome.ts';
 import type { Located } from '../model/located.ts';
 import type { AirTemperatureProbeMounting, HumidityProbeMounting, Stem } from '../model/model-types.generated.ts';
 import type { CylinderAxis } from '../physics/head-conductance.ts';
-import { materialOf } from '../physics/materials.ts';
+import { MATERIALS } from '../physics/materials.ts';
 import type { Stem as StemProperties } from '../physics/stem-conduction.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FactInput } from './fact.ts';
@@ -67,7 +67,7 @@ function stemProperties(stem: Stem | undefined): Given<StemProperties> {
   if (!material.ok) return material;
   // A wall of half the diameter or more is a solid rod.
   const wallThickness = Math.min(wall.value, diameter.value / 2);
-  return succeed({ diameter: diameter.value, wallThickness, conductivity: materialOf(material.value).conductivity });
+  return succeed({ diameter: diameter.value, wallThickness, conductivity: MATERIALS[material.value].conductivity });
 }
 
 function stemInput(file: string | undefined, located: Located<Stem> | undefined, stem: StemProperties): FactInput {

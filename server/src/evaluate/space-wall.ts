@@ -1,7 +1,7 @@
 /** The wall of a space, and the wall as it is around a fitting: their layers and what stands on both sides. */
 import { fail, succeed } from '../base/outcome.ts';
 import type { Wall } from '../model/model-types.generated.ts';
-import { materialOf } from '../physics/materials.ts';
+import { MATERIALS } from '../physics/materials.ts';
 import { movingAirFilm, STILL_AIR_FILM, type WallConditions, type WallLayer } from '../physics/wall.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { PhaseEnvelope, Span } from './envelope.ts';
@@ -38,7 +38,7 @@ export function spaceWall(space: Pick<SpaceEvaluation, 'located'>): Given<SpaceW
   return succeed({
     own: own.value,
     insulation: insulation.value,
-    insulationConductivity: materialOf(wall.insulationMaterial?.value ?? INSULATION_UNLESS_GIVEN).conductivity,
+    insulationConductivity: MATERIALS[wall.insulationMaterial?.value ?? INSULATION_UNLESS_GIVEN].conductivity,
     inputs: [
       {
         label: 'wall',
@@ -56,14 +56,14 @@ function ownLayer({ thickness, material }: Wall): Given<WallLayer | undefined> {
   const length = positive(thickness, 'the wall gives no thickness');
   if (!length.ok) return length;
   const named = given(material?.value, 'the wall gives no material');
-  return named.ok ? succeed({ thickness: length.value, conductivity: materialOf(named.value).conductivity }) : named;
+  return named.ok ? succeed({ thickness: length.value, conductivity: MATERIALS[named.value].conductivity }) : named;
 }
 
 function insulationLayer({ insulation, insulationMaterial }: Wall): Given<WallLayer | undefined> {
   if (insulation === undefined || insulation.value.value <= 0) return succeed(undefined);
   const named = given(insulationMaterial?.value, 'the wall gives no material of its insulation');
   if (!named.ok) return named;
-  return succeed({ thickness: insulation.value.value, conductivity: materialOf(named.value).conductivity });
+  return succeed({ thickness: insulation.value.value, conductivity: MATERIALS[named.value].conductivity });
 }
 
 function layerText(layer: WallLayer | undefined, material: string | undefined): string {

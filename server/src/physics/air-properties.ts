@@ -3,41 +3,11 @@
  * the density; the few percent that vapour adds in hot wet air are left out.
  */
 import { GAS_CONSTANT_OF_DRY_AIR, kelvinOf } from './constants.ts';
-import type { Formula, ValidityRange } from './formula.ts';
 import type { AirProperties } from './heat-transfer.ts';
 
 /**
- * The standards state no range. The lower end is the coldest temperature of the ISO 2533 troposphere; the upper end
- * is how far the fits were compared with Incropera table A.4.
- */
-const CELSIUS: ValidityRange = { argument: 'celsius', low: -56.5, high: 176.85, unit: 'degC' };
-
-export const AIR_VISCOSITY: Formula = {
-  id: 'air-viscosity',
-  title: 'Dynamic viscosity of air, Sutherland formula of the standard atmosphere',
-  equation: 'μ = 1.458e-6·T^1.5/(T + 110.4) Pa·s, T in K',
-  source: 'ISO 2533:1975; U.S. Standard Atmosphere 1976, eq. 51',
-  validity: [CELSIUS],
-};
-
-export const AIR_CONDUCTIVITY: Formula = {
-  id: 'air-conductivity',
-  title: 'Thermal conductivity of air, formula of the standard atmosphere',
-  equation: 'k = 2.64638e-3·T^1.5/(T + 245.4·10^(−12/T)) W/(m·K), T in K',
-  source: 'U.S. Standard Atmosphere 1976, eq. 53',
-  validity: [CELSIUS],
-};
-
-export const AIR_SPECIFIC_HEAT: Formula = {
-  id: 'air-specific-heat',
-  title: 'Isobaric specific heat of dry air, ideal gas',
-  equation: 'cp/R = N1 + N2 T + N3 T² + N4 T³ + N5 T^−1.5 + two vibration terms, T in K',
-  source: 'Lemmon, Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, table 12',
-  validity: [{ argument: 'celsius', low: -213.15, high: 1726.85, unit: 'degC' }],
-};
-
-/**
- * The properties of dry air that convection needs, at a temperature in °C (−56.5 to 176.85) and a pressure in Pa.
+ * The properties of dry air that convection needs, at a temperature in °C and a pressure in Pa. The standards state no
+ * range: −56.5 °C is the coldest of the ISO 2533 troposphere, 176.85 °C how far the fits were compared with a table.
  * Within 1 % of Incropera table A.4 from 250 to 450 K, the Prandtl number within 1.5 %.
  * Worked value: 26.85 °C and 100 kPa give k = 0.02625 W/(m·K), ν = 15.9e-6 m²/s, Pr = 0.707.
  */
@@ -56,23 +26,30 @@ export function dryAirProperties(celsius: number, pressure: number): AirProperti
   };
 }
 
-/** Thermal conductivity of air in W/(m·K) at a temperature in °C; see {@link AIR_CONDUCTIVITY}. 26.85 °C: 0.02625. */
-export function airConductivity(celsius: number): number {
+/**
+ * Thermal conductivity of air in W/(m·K) at a temperature in °C: 2.64638e-3·T^1.5/(T + 245.4·10^(−12/T)), T in K.
+ * U.S. Standard Atmosphere 1976, eq. 53. 26.85 °C: 0.02625.
+ */
+function airConductivity(celsius: number): number {
   const kelvin = kelvinOf(celsius);
   return (2.64638e-3 * kelvin ** 1.5) / (kelvin + 245.4 * 10 ** (-12 / kelvin));
 }
 
-/** Dynamic viscosity of air in Pa·s at a temperature in °C; see {@link AIR_VISCOSITY}. 26.85 °C: 1.846e-5. */
-export function airViscosity(celsius: number): number {
+/**
+ * Dynamic viscosity of air in Pa·s at a temperature in °C: Sutherland's 1.458e-6·T^1.5/(T + 110.4), T in K.
+ * ISO 2533:1975; U.S. Standard Atmosphere 1976, eq. 51. 26.85 °C: 1.846e-5.
+ */
+function airViscosity(celsius: number): number {
   const kelvin = kelvinOf(celsius);
   return (1.458e-6 * kelvin ** 1.5) / (kelvin + 110.4);
 }
 
 /**
- * Isobaric specific heat of dry air in J/(kg·K) at a temperature in °C; see {@link AIR_SPECIFIC_HEAT}. The ideal gas
- * lies 0.2 % below real air at 1 atm and room temperature. 26.85 °C: 1004.7.
+ * Isobaric specific heat of dry air in J/(kg·K) at a temperature in °C (−213.15 to 1726.85), ideal gas: Lemmon,
+ * Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, table 12. It lies 0.2 % below real air at
+ * 1 atm and room temperature. 26.85 °C: 1004.7.
  */
-export function airSpecificHeat(celsius: number): number {
+function airSpecificHeat(celsius: number): number {
   const kelvin = kelvinOf(celsius);
   const polynomial = 3.490888032 + kelvin * (2.395525583e-6 + kelvin * (7.172111248e-9 - kelvin * 3.115413101e-13));
   const vibrations = 0.791309509 * vibration(3364.011 / kelvin) + 0.212236768 * vibration(2242.45 / kelvin);
@@ -80,12 +57,12 @@ export function airSpecificHeat(celsius: number): number {
 }
 
 /** Density of dry air in kg/m³ at a temperature in °C and a pressure in Pa, ideal gas. 20 °C, 101325 Pa: 1.204. */
-export function dryAirDensity(celsius: number, pressure: number): number {
+function dryAirDensity(celsius: number, pressure: number): number {
   return pressure / (GAS_CONSTANT_OF_DRY_AIR * kelvinOf(celsius));
 }
 
 /** Volumetric thermal expansion of an ideal gas in 1/K at a temperature in °C: 1/T. 20 °C: 0.003411. */
-export function thermalExpansion(celsius: number): number {
+function thermalExpansion(celsius: number): number {
   return 1 / kelvinOf(celsius);
 }
 

@@ -42,14 +42,6 @@ export const COMBINED_UNCERTAINTY: Formula = {
   validity: [],
 };
 
-export const EFFECTIVE_DEGREES_OF_FREEDOM: Formula = {
-  id: 'welch-satterthwaite',
-  title: 'Effective degrees of freedom, Welch and Satterthwaite',
-  equation: 'ν = u⁴ / Σ (c u)⁴/ν(i)',
-  source: 'JCGM 100:2008, eq. G.2b',
-  validity: [],
-};
-
 /**
  * Combines contributions to the standard uncertainty of the result, its effective degrees of freedom and the shares.
  *

@@ -11,22 +11,6 @@ export interface ToleranceLimits {
 /** The non-binary statements of ILAC-G8 with a guard band of the expanded uncertainty. */
 export type Verdict = 'pass' | 'conditional-pass' | 'conditional-fail' | 'fail';
 
-export const CONFORMANCE_PROBABILITY: Formula = {
-  id: 'conformance-probability',
-  title: 'Probability that a quantity lies within its tolerance',
-  equation: 'p = Φ((T(high) - y)/u) - Φ((T(low) - y)/u)',
-  source: 'JCGM 106:2012, eq. 7 to 10 (numbered from memory)',
-  validity: [],
-};
-
-export const GUARD_BANDED_VERDICT: Formula = {
-  id: 'guard-banded-verdict',
-  title: 'Verdict with a guard band of the expanded uncertainty',
-  equation: 'pass within T - U, conditional within T, conditional fail within T + U, else fail',
-  source: 'ILAC-G8:09/2019, non-binary statement, w = U',
-  validity: [],
-};
-
 export const EN_NUMBER: Formula = {
   id: 'en-number',
   title: 'En number of two results',
@@ -41,7 +25,8 @@ export const EN_COVERAGE = 2;
 /**
  * Probability that a quantity lies within its limits, given a result and its standard uncertainty.
  *
- * JCGM 106, normal distribution around the result. Without uncertainty it is 0 or 1.
+ * Φ((T(high) − y)/u) − Φ((T(low) − y)/u), JCGM 106:2012 eq. 7 to 10 (numbered from memory): a normal distribution
+ * around the result. Without uncertainty it is 0 or 1.
  *
  * Worked value (JCGM 106, from memory): −5.47 V, u 0.05 V, upper limit −5.40 V gives 0.919.
  *
@@ -56,21 +41,10 @@ export function conformanceProbability(value: number, standardUncertainty: numbe
 }
 
 /**
- * Probability of accepting wrongly, at the most, with a guard band of `multiple` times the expanded uncertainty.
+ * Verdict on a deviation against a tolerance T, with a guard band of the expanded uncertainty U.
  *
- * Φ(−k·w/U) for a single limit.
- *
- * Worked value (ILAC-G8): w = U gives less than 2.5 %.
- *
- * @param multiple guard band over expanded uncertainty, w/U
- * @param coverageFactor k of the expanded uncertainty
- */
-export function falseAcceptanceWithGuardBand(multiple: number, coverageFactor: number): number {
-  return normalProbability(-multiple * coverageFactor);
-}
-
-/**
- * Verdict on a deviation against a tolerance; see `GUARD_BANDED_VERDICT`.
+ * Pass within T − U, conditional pass within T, conditional fail within T + U, else fail: ILAC-G8:09/2019, non-binary
+ * statement, w = U.
  *
  * Worked value (at second hand): tolerance 0.003, U 0.0010: passes up to 0.002.
  *

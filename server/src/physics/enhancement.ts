@@ -2,7 +2,6 @@
  * Enhancement factor f: how much more vapour saturated air holds than the saturation pressure of pure water says,
  * because the air presses on the condensed phase and attracts the vapour. Vapour pressure of saturated air = f·es.
  */
-import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import { checkValidity, type Formula, type OutsideFormula, type ValidityRange } from './formula.ts';
 import { type Saturation, saturation, saturationPressure, type WaterPhase } from './saturation.ts';
 
@@ -29,25 +28,6 @@ export const ENHANCEMENT_OVER_ICE: Formula = {
   source: SOURCE,
   validity: [{ argument: 'celsius', low: -100, high: 0.01, unit: 'degC' }, PRESSURE, BELOW_BOILING],
 };
-
-/**
- * Enhancement factor over liquid water, supercooled below 0 °C; dimensionless. Temperature in °C (−50 to 100),
- * pressure in Pa (5 kPa to 2 MPa, and not below the saturation pressure, where f reaches 1); refused outside.
- * Within 0.02 % of the ASHRAE RP-1485 route at 1 atm and 0.17 % at 2 MPa. Hardy 1998, see {@link ENHANCEMENT_OVER_WATER}.
- * Worked value: 20 °C and 101325 Pa give 1.003991.
- */
-export function enhancementFactorOverWater(celsius: number, pressure: number): Outcome<number, OutsideFormula> {
-  return refusedOutsideItsRange(celsius, pressure, 'water');
-}
-
-/**
- * Enhancement factor over ice; dimensionless. Temperature in °C (−100 to 0.01), pressure in Pa (5 kPa to 2 MPa);
- * refused outside. Within 0.06 % of the ASHRAE RP-1485 route above −40 °C and 0.2 % above −80 °C, both at 1 atm.
- * Worked value: −40 °C and 101325 Pa give 1.005006.
- */
-export function enhancementFactorOverIce(celsius: number, pressure: number): Outcome<number, OutsideFormula> {
-  return refusedOutsideItsRange(celsius, pressure, 'ice');
-}
 
 /** What the enhancement factor leaves of its formula's published range at a temperature in °C and a pressure in Pa. */
 export function enhancementLeavesFormula(
@@ -78,6 +58,12 @@ export interface Enhancement {
  * - Over water from −50 to −100 °C the supercooled coefficients go on; below −100 °C f keeps its value there.
  * - Above 2 MPa f keeps its value at 2 MPa; below 5 kPa the formula goes on.
  *
+ * Over water within 0.02 % of the ASHRAE RP-1485 route at 1 atm and 0.17 % at 2 MPa; over ice, at 1 atm, within 0.06 %
+ * above −40 °C and 0.2 % above −80 °C.
+ * Worked values: 101325 Pa gives 1.003991 over water at 20 °C, 1.005006 over ice at −40 °C.
+ *
+ * @param celsius temperature, °C
+ * @param pressure of the moist air, Pa
  * @param saturated the saturation at that temperature, where it has been computed already
  */
 export function enhancement(
@@ -127,11 +113,6 @@ function termsAt(celsius: number, pressure: number, phase: WaterPhase, saturated
   const coefficients = coefficientsAt(Math.max(celsius, COLDEST), phase);
   const factor = Math.exp(coefficients.alpha * (1 - ratio) + coefficients.beta * (1 / ratio - 1));
   return { coefficients, ratio, factor };
-}
-
-function refusedOutsideItsRange(celsius: number, pressure: number, phase: WaterPhase): Outcome<number, OutsideFormula> {
-  const outside = enhancementLeavesFormula(celsius, pressure, phase);
-  return outside === undefined ? succeed(enhancementFactor(celsius, pressure, phase)) : fail(outside);
 }
 
 /** α and ln β as cubics of the temperature in °C. */

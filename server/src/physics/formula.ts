@@ -44,8 +44,3 @@ export function checkValidity(formula: Formula, values: Readonly<Record<string, 
   }
   return undefined;
 }
-
-/** The range published for one argument of a formula. */
-export function publishedRange(formula: Formula, argument: string): ValidityRange | undefined {
-  return formula.validity.find((range) => range.argument === argument);
-}

@@ -28,31 +28,6 @@ export const CROSS_FLOW_CYLINDER: Formula = {
   validity: [{ argument: 'reynolds-times-prandtl', low: 0.2, high: 1e7, unit: '' }],
 };
 
-export const HORIZONTAL_CYLINDER_IN_STILL_AIR: Formula = {
-  id: 'churchill-chu-1975-cylinder',
-  title: 'Natural convection of a horizontal cylinder, Churchill and Chu 1975',
-  equation: 'Nu = {0.60 + 0.387 Ra^1/6 / [1 + (0.559/Pr)^9/16]^8/27}²',
-  source: 'Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1049',
-  validity: [{ argument: 'rayleigh', low: 1e-5, high: 1e12, unit: '' }],
-};
-
-export const VERTICAL_PLATE_IN_STILL_AIR: Formula = {
-  id: 'churchill-chu-1975-plate',
-  title: 'Natural convection of a vertical plate, Churchill and Chu 1975',
-  equation: 'Nu = {0.825 + 0.387 Ra^1/6 / [1 + (0.492/Pr)^9/16]^8/27}²',
-  source: 'Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1323',
-  validity: [{ argument: 'rayleigh', low: 0.1, high: 1e12, unit: '' }],
-};
-
-export const VERTICAL_CYLINDER_IN_STILL_AIR: Formula = {
-  id: 'popiel-2007-slender-cylinder',
-  title: 'Natural convection of a slender vertical cylinder, Popiel, Wojtkowiak and Bober 2007',
-  equation:
-    'Nu = Nu(plate) · {1 + B [32^1/2 Gr^-1/4 L/D]^C}, B = 0.0571322 + 0.20305 Pr^-0.43, C = 0.9165 - 0.0043 Pr^1/2 + 0.01333 ln Pr + 0.0004809/Pr',
-  source: 'Popiel, Wojtkowiak and Bober, Exp. Therm. Fluid Sci. 32 (2007) 607',
-  validity: [{ argument: 'prandtl', low: 0.01, high: 100, unit: '' }],
-};
-
 export function reynoldsNumber(speed: number, diameter: number, air: AirProperties): number {
   return (speed * diameter) / air.kinematicViscosity;
 }
@@ -82,7 +57,8 @@ export function crossFlowCylinderNusselt(reynolds: number, prandtl: number): num
 /**
  * Nusselt number, over the diameter, of a horizontal cylinder in still air.
  *
- * Churchill and Chu 1975; see `HORIZONTAL_CYLINDER_IN_STILL_AIR`. Published for Ra 1e-5 to 1e12, about ±15 %.
+ * {0.60 + 0.387 Ra^1/6 / [1 + (0.559/Pr)^9/16]^8/27}²: Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1049.
+ * Published for Ra 1e-5 to 1e12, about ±15 %.
  *
  * Worked value (test of the open library `ht`): Pr 0.69, Gr 2.63e9 gives 139.1.
  *
@@ -96,7 +72,8 @@ export function horizontalCylinderNusselt(rayleigh: number, prandtl: number): nu
 /**
  * Nusselt number, over the height, of a vertical plate in still air.
  *
- * Churchill and Chu 1975; see `VERTICAL_PLATE_IN_STILL_AIR`. Laminar and turbulent, about ±15 %.
+ * {0.825 + 0.387 Ra^1/6 / [1 + (0.492/Pr)^9/16]^8/27}²: Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1323.
+ * Published for Ra 0.1 to 1e12, laminar and turbulent, about ±15 %.
  *
  * Worked value (Incropera, example 9.2): Pr 0.69, Gr 2.63e9 gives 147.
  *
@@ -111,8 +88,8 @@ export function verticalPlateNusselt(rayleigh: number, prandtl: number): number 
  * Nusselt number, over the height, of a slender vertical cylinder in still air: the plate, corrected for curvature.
  * A probe's head is far too slender for the plate alone, which holds from D/L = 35/Gr^1/4 upwards.
  *
- * Popiel, Wojtkowiak and Bober 2007; see `VERTICAL_CYLINDER_IN_STILL_AIR`. Pr 0.01 to 100, laminar.
- * Coefficients as the open library `ht` has them. Grows without bound as Gr goes to 0: keep Gr above 0.
+ * Nu(plate) · {1 + B [32^1/2 Gr^-1/4 L/D]^C}, B and C functions of Pr: Popiel, Wojtkowiak and Bober, Exp. Therm. Fluid
+ * Sci. 32 (2007) 607. Pr 0.01 to 100, laminar. Coefficients as the open library `ht` has them. Grows without bound as Gr goes to 0: keep Gr above 0.
  *
  * Worked value (computed): Pr 0.7, Gr 1e5, L/D 5 gives 12.2 where the plate gives 8.4.
  *

@@ -13,7 +13,8 @@ export interface Material {
 const BUILDING_MATERIAL = 'EN ISO 10456, table 3; from memory';
 const HANDBOOK = 'common handbook value, from memory';
 
-const MATERIALS = {
+/** Every material that a site or kit file may name. */
+export const MATERIALS = {
   'stainless-steel': { title: 'stainless steel, austenitic', conductivity: 17, source: BUILDING_MATERIAL },
   'carbon-steel': { title: 'carbon steel', conductivity: 50, source: BUILDING_MATERIAL },
   aluminium: { title: 'aluminium alloy', conductivity: 160, source: BUILDING_MATERIAL },
@@ -39,12 +40,3 @@ const MATERIALS = {
   'cellular-glass': { title: 'cellular glass', conductivity: 0.045, source: HANDBOOK },
   'calcium-silicate': { title: 'calcium silicate insulation', conductivity: 0.06, source: HANDBOOK },
 } as const satisfies Readonly<Record<string, Material>>;
-
-export type MaterialName = keyof typeof MATERIALS;
-
-/** Every material that a site or kit file may name. */
-export const MATERIAL_NAMES = Object.keys(MATERIALS) as readonly MaterialName[];
-
-export function materialOf(name: MaterialName): Material {
-  return MATERIALS[name];
-}

@@ -1,20 +1,11 @@
 /** Radiation between a small body in air and the walls around it. */
 import { kelvinOf } from './constants.ts';
-import type { Formula } from './formula.ts';
 
 /** W/(m²·K⁴), exact in the SI of 2019. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8;
 
 /** Cleaned stainless steel near 300 K; common handbook value (Incropera, table A.11), from memory. */
 export const CLEANED_STEEL_EMISSIVITY = 0.22;
-
-export const RADIATION_ERROR: Formula = {
-  id: 'radiation-error',
-  title: 'Pull of a cooler or warmer wall on a thermometer by radiation',
-  equation: 'T(air) - T(probe) = h(rad) (T(air) - T(wall)) / (h(rad) + h(air)), h(rad) = 4 ε σ T³',
-  source: 'Heat balance of a small grey body in a large enclosure; Incropera, section 1.2.3',
-  validity: [],
-};
 
 /**
  * Heat transfer coefficient of radiation between a small grey body and large surroundings, W/(m²·K).
@@ -33,7 +24,8 @@ export function radiativeCoefficient(emissivity: number, meanCelsius: number): n
 /**
  * How far a thermometer reads below the air because it also sees a cooler wall, K; negative before a warmer wall.
  *
- * See `RADIATION_ERROR`. An estimate: it takes all that the probe sees to be at the wall's temperature.
+ * h(rad) (T(air) − T(wall)) / (h(rad) + h(air)): heat balance of a small grey body in a large enclosure, Incropera,
+ * section 1.2.3. An estimate: it takes all that the probe sees to be at the wall's temperature.
  *
  * Worked value (computed): air 60 °C, wall 55 °C, emissivity 0.22, 60 W/(m²·K) gives 0.15 K.
  *

@@ -71,15 +71,6 @@ export function registerRange(format: RegisterFormat, scale: number): ValueRange
   return { low: content.low * scale, high: content.high * scale };
 }
 
-/**
- * Standard uncertainty of a value that is resolved in counts, in the unit of the count: q/√12.
- *
- * Worked value (JCGM 100, F.2.2.1): a count of 1 gives 0.29.
- */
-export function countUncertainty(count: number): number {
-  return count / Math.sqrt(12);
-}
-
 function binaryExponent(value: number): number {
   const exponent = Math.floor(Math.log2(Math.abs(value)));
   return Math.max(exponent, FLOAT32_SMALLEST_EXPONENT);

@@ -1,8 +1,7 @@
 /** What a person would choose instead of a computed number: the next size sold, the next round figure. */
 import type { AlarmDirection } from './alarm.ts';
-import { type Conductor, conductorsSold } from './conductors.ts';
 
-/** Thicknesses that insulation is sold in, m. Common practice, no source. */
+/** Thicknesses that insulation is sold in, m, the thinnest first. Common practice, no source. */
 export const INSULATION_THICKNESSES: readonly number[] = [
   0.005, 0.01, 0.013, 0.019, 0.02, 0.025, 0.03, 0.04, 0.05, 0.06, 0.08, 0.1, 0.12, 0.15, 0.2,
 ];
@@ -24,20 +23,9 @@ export function roundDownToStep(value: number, step: number): number {
   return multipleOf(step, Math.floor(value / step + STEP_ROUNDING));
 }
 
-/** The least of the sizes that is no less than the value, or undefined where none is. */
-export function nextSizeUp(value: number, sizes: readonly number[]): number | undefined {
-  const enough = sizes.filter((size) => size >= value * (1 - STEP_ROUNDING));
-  return enough.length === 0 ? undefined : Math.min(...enough);
-}
-
 /** The insulation to buy, m, where `thickness` is needed, or undefined where none is sold that thick. */
 export function insulationToBuy(thickness: number): number | undefined {
-  return nextSizeUp(thickness, INSULATION_THICKNESSES);
-}
-
-/** The smallest conductor sold with at least this cross-section, m², or undefined where none is. */
-export function conductorToBuy(crossSection: number): Conductor | undefined {
-  return conductorsSold().find((conductor) => conductor.crossSection >= crossSection * (1 - STEP_ROUNDING));
+  return INSULATION_THICKNESSES.find((sold) => sold >= thickness * (1 - STEP_ROUNDING));
 }
 
 /** The insertion to drill for, m: the next 10 mm up. */

@@ -1,5 +1,4 @@
 /** The temperature along the immersed stem of a probe, from the wall to its tip or to its heated head. */
-import type { Formula } from './formula.ts';
 import { finParameter, type Stem } from './stem-conduction.ts';
 
 /** What a stem stands between. */
@@ -15,19 +14,11 @@ export interface StemSurroundings {
   readonly headCelsius: number | undefined;
 }
 
-export const STEM_TEMPERATURES: Formula = {
-  id: 'stem-temperatures',
-  title: 'Temperature along a fin, its tip adiabatic or its end held',
-  equation:
-    'tip: θ = θ(wall) cosh(m (L - x)) / cosh(m L); held end: θ = (θ(end) sinh(m x) + θ(wall) sinh(m (L - x))) / sinh(m L), θ = T - T(air)',
-  source: 'Incropera, table 3.4, cases B and C',
-  validity: [],
-};
-
 /**
  * Temperature of a stem at a distance from the wall, °C.
  *
- * See `STEM_TEMPERATURES`. At the wall it is that of the wall, at a held end that of the head; at a free tip it is the
+ * With θ = T − T(air) and a free tip θ = θ(wall) cosh(m (L − x)) / cosh(m L), with a held end
+ * θ = (θ(end) sinh(m x) + θ(wall) sinh(m (L − x))) / sinh(m L): Incropera, table 3.4, cases B and C. At the wall it is that of the wall, at a held end that of the head; at a free tip it is the
  * air temperature less `stemConductionError`.
  *
  * Worked value (Incropera, problem 3.131 type): k 180, P/A = 2000/m, h 100, 10 mm, 100 °C in air of 25 °C: tip 96.0 °C.

@@ -31,9 +31,8 @@ export interface SurfaceUnreachable {
   readonly insideCelsius: number;
 }
 
-/** W/(m²·K), with radiation: the surface resistances of ISO 6946 for horizontal heat flow, 0.13 and 0.04 m²·K/W. */
+/** W/(m²·K), with radiation: the inner surface resistance of ISO 6946 for horizontal heat flow, 0.13 m²·K/W. */
 export const STILL_AIR_FILM = 1 / 0.13;
-export const OUTDOOR_FILM = 1 / 0.04;
 
 export const WALL_TEMPERATURES: Formula = {
   id: 'wall-temperatures',

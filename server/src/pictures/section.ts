@@ -13,7 +13,7 @@ import { spaceWall, surroundingsOf } from '../evaluate/space-wall.ts';
 import { type StemName, type StemProfile, stemProfile } from '../evaluate/stem-profile.ts';
 import type { Located } from '../model/located.ts';
 import type { AirTemperatureProbeMounting, Head, HumidityProbeMounting, Wall } from '../model/model-types.generated.ts';
-import { materialOf } from '../physics/materials.ts';
+import { MATERIALS } from '../physics/materials.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
 
@@ -185,7 +185,7 @@ function layersOf(wall: Wall | undefined): readonly SectionLayer[] {
   return layers.flatMap(({ length, material, isInsulation }) => {
     const thickness = length?.value.value ?? 0;
     if (material === undefined || !(thickness > 0)) return [];
-    return [{ thickness, title: materialOf(material.value).title, isInsulation }];
+    return [{ thickness, title: MATERIALS[material.value].title, isInsulation }];
   });
 }
 
