@@ -4,9 +4,10 @@ import { join } from 'node:path';
 import { type Outcome, succeed } from '../../server/src/base/outcome.ts';
 import { findChromium } from './browser.ts';
 import { PROJECT_ROOT } from './paths.ts';
-import { setUpWorkbench, type Workbench } from './setup-workbench.ts';
+import { OLDEST_RELEASE, setUpWorkbench, type Workbench } from './setup-workbench.ts';
 
 export interface EditorUnderTest {
+  /** The oldest one: what works there works in the newer ones, as fewer tests show. */
   readonly workbench: Workbench;
   readonly chromium: string;
   /** The extension, packed as it is published. */
@@ -17,7 +18,7 @@ export interface EditorUnderTest {
 export function prepareEditor(folder: string, say: (line: string) => void): Outcome<EditorUnderTest, string> {
   const chromium = findChromium();
   if (!chromium.ok) return chromium;
-  const workbench = setUpWorkbench(say);
+  const workbench = setUpWorkbench(OLDEST_RELEASE, say);
   if (!workbench.ok) return workbench;
   return succeed({ workbench: workbench.value, chromium: chromium.value, vsix: packExtension(folder) });
 }

@@ -4,23 +4,47 @@ import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { startBrowser } from './browser.ts';
 import { FACTS, type InHostResult, type InHostStart, RESULT_MARK, START_MARK } from './in-host/facts.ts';
 import { bundledSuite, pageWithSuite, runInHost } from './run-in-host.ts';
-import { copyOfWorkspace, describeInEditor, describeInPageAlone, startEditor } from './running-editor.ts';
-import { startWebWorkbench } from './web-workbench.ts';
+import {
+  copyOfWorkspace,
+  describeInEditor,
+  describeInNewestEditor,
+  describeInPageAlone,
+  type EditorOptions,
+  startEditor,
+} from './running-editor.ts';
+import { NEWEST_RELEASE, OLDEST_RELEASE } from './setup-workbench.ts';
+import { CODE_VERSION, startWebWorkbench } from './web-workbench.ts';
 
-type Place = Pick<InHostStart, 'inWebWorker' | 'scheme'>;
+type Place = Pick<InHostStart, 'version' | 'inWebWorker' | 'scheme'>;
 
-tryFacts('on Node', describeInEditor, { inWebWorker: false, scheme: 'file' }, () => runServed(false));
-tryFacts('in a web worker', describeInEditor, { inWebWorker: true, scheme: 'vscode-remote' }, () => runServed(true));
-tryFacts('in a page alone', describeInPageAlone, { inWebWorker: true, scheme: 'vscode-test-web' }, runInPageAlone);
+const [OLDEST, NEWEST] = [OLDEST_RELEASE.version, NEWEST_RELEASE.version];
+
+tryFacts('on Node', { version: OLDEST, inWebWorker: false, scheme: 'file' }, describeInEditor, () => runServed({}));
+tryFacts('on Node', { version: NEWEST, inWebWorker: false, scheme: 'file' }, describeInNewestEditor, () =>
+  runServed({ isNewest: true }),
+);
+tryFacts(
+  'in a web worker',
+  { version: NEWEST, inWebWorker: true, scheme: 'vscode-remote' },
+  describeInNewestEditor,
+  () => runServed({ isNewest: true, inBrowser: true }),
+);
+tryFacts(
+  'in a page alone',
+  { version: CODE_VERSION, inWebWorker: true, scheme: 'vscode-test-web' },
+  describeInPageAlone,
+  runInPageAlone,
+);
 
 /** @param run has the suite run there and returns what it wrote */
 function tryFacts(
   host: string,
-  describeThere: typeof describeInEditor,
   place: Place,
+  describeThere: typeof describeInEditor,
   run: () => Promise<readonly string[]>,
 ): void {
-  describeThere(`inside the extension host ${host}`, () => {
+  const where = `${host} in VS Code ${place.version}`;
+  describeThere(`inside the extension host ${where}`, () => {
     let lines: readonly string[] = [];
 
     beforeAll(async () => {
@@ -31,7 +55,7 @@ function tryFacts(
       const [start] = marked<InHostStart>(lines, START_MARK);
       expect(start, lines.join('\n')).toMatchObject(place);
       const [activation, findings] = [start?.activation.toFixed(0), start?.firstFindings.toFixed(0)];
-      console.log(`${host}: active after ${activation} ms, the first findings ${findings} ms later`);
+      console.log(`${where}: active after ${activation} ms, the first findings ${findings} ms later`);
     });
 
     describe.each(Object.entries(FACTS))('%s', (_group, facts) => {
@@ -43,8 +67,8 @@ function tryFacts(
   });
 }
 
-async function runServed(inBrowser: boolean): Promise<readonly string[]> {
-  const { browser, server, folder, end } = await startEditor({ inBrowser });
+async function runServed(options: EditorOptions): Promise<readonly string[]> {
+  const { browser, server, folder, end } = await startEditor(options);
   try {
     return await runInHost(browser, pageWithSuite(server, await bundledSuite(), folder));
   } finally {

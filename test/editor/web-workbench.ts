@@ -15,7 +15,8 @@ export interface WebWorkbenchServer {
   stop(): void;
 }
 
-const CODE_VERSION = '1.137.0';
+/** The newest of VS Code that the package has. */
+export const CODE_VERSION = '1.137.0';
 const SERVER_VERSION = '0.0.81';
 /** The server takes an editor that is on disk for a download of its own where its folder has this name. */
 const DOWNLOAD = { quality: 'stable', commit: '0'.repeat(40) };

@@ -29,7 +29,7 @@ const STOP_TIMEOUT = 4_000;
 
 /** Nothing that moves, asks the network or opens by itself. */
 const QUIET_SETTINGS = {
-  'chat.commandCenter.enabled': false,
+  'chat.disableAIFeatures': true,
   'editor.cursorBlinking': 'solid',
   'editor.hover.delay': 100,
   'editor.minimap.enabled': false,
@@ -43,6 +43,7 @@ const QUIET_SETTINGS = {
   'update.mode': 'none',
   'workbench.enableExperiments': false,
   'workbench.reduceMotion': 'on',
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'workbench.startupEditor': 'none',
   'workbench.tips.enabled': false,
 };
@@ -68,14 +69,15 @@ export async function startWorkbenchServer(
     data,
     '--telemetry-level',
     'off',
+    '--enable-smoke-test-driver', // newer releases run a suite inside the extension host only where they are told so
   ];
   if (options.vsix !== undefined) {
-    execFileSync(process.execPath, [...common, '--install-extension', options.vsix], { stdio: 'ignore', env });
+    execFileSync(workbench.node, [...common, '--install-extension', options.vsix], { stdio: 'ignore', env });
   }
   const address = ['--host', '127.0.0.1', '--port', '0', '--without-connection-token'];
   const folders = ['--user-data-dir', join(data, 'user')];
   const trust = options.restricted ? [] : ['--disable-workspace-trust'];
-  const child = spawn(process.execPath, [...common, ...address, ...folders, ...trust], {
+  const child = spawn(workbench.node, [...common, ...address, ...folders, ...trust], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env,
     detached: true, // a process group of its own, so that the extension host and the language server end with it

@@ -71,6 +71,8 @@ export interface InHostResult {
 }
 
 export interface InHostStart {
+  /** Of the editor. */
+  readonly version: string;
   readonly inWebWorker: boolean;
   /** The scheme of the folder that is open. */
   readonly scheme: string;

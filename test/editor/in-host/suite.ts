@@ -1,4 +1,5 @@
 /** Runs inside the extension host with the editor's real API; bundled for it by the test outside. */
+import * as vscode from 'vscode';
 import { extension, findingOf, open, SITE_FILE, workspaceFile } from './editor-steps.ts';
 import {
   type Checks,
@@ -45,6 +46,7 @@ async function start(): Promise<InHostStart> {
   const active = performance.now();
   await findingOf(await open(SITE_FILE), 'air-temperature-missing');
   return {
+    version: vscode.version,
     inWebWorker: 'importScripts' in globalThis,
     scheme: workspaceFile('.').scheme,
     activation: active - before,
