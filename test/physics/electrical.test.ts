@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { conductorOf, conductorResistance, conductorsSold } from '../../server/src/physics/conductors.ts';
+import { CONDUCTORS_SOLD, conductorOf, conductorResistance } from '../../server/src/physics/conductors.ts';
 import { loopLevelOf, maximumLoopLoad, voltageLeftOnLoop } from '../../server/src/physics/current-loop.ts';
 import {
   cableLoopResistance,
@@ -11,16 +11,15 @@ import {
 
 describe('conductors', () => {
   it.each([
-    [0.5, 36.0, 39.0],
-    [0.75, 24.5, 26.0],
-    [1, 18.1, 19.5],
-    [1.5, 12.1, 13.3],
-    [2.5, 7.41, 7.98],
-    [4, 4.61, 4.95],
-    [6, 3.08, 3.3],
-  ])('IEC 60228 tables 2 and 3, plain copper: %f mm², %f and %f ohm/km', (squareMillimetres, class2, class5) => {
-    expect(conductorOf(squareMillimetres * 1e-6, 2).resistancePerMetre * 1000).toBeCloseTo(class2, 9);
-    expect(conductorOf(squareMillimetres * 1e-6).resistancePerMetre * 1000).toBeCloseTo(class5, 9);
+    [0.5, 39.0],
+    [0.75, 26.0],
+    [1, 19.5],
+    [1.5, 13.3],
+    [2.5, 7.98],
+    [4, 4.95],
+    [6, 3.3],
+  ])('IEC 60228 table 3, plain copper: %f mm², %f ohm/km', (squareMillimetres, ohmPerKilometre) => {
+    expect(conductorOf(squareMillimetres * 1e-6).resistancePerMetre * 1000).toBeCloseTo(ohmPerKilometre, 9);
   });
 
   it('sizes below 0.5 mm² are marked as not of IEC 60228', () => {
@@ -34,10 +33,8 @@ describe('conductors', () => {
   });
 
   it('are sold smallest first, each with less resistance than the one before', () => {
-    for (const conductorClass of [2, 5] as const) {
-      const resistances = conductorsSold(conductorClass).map((each) => each.resistancePerMetre);
-      expect(resistances).toEqual(resistances.toSorted((a, b) => b - a));
-    }
+    const resistances = CONDUCTORS_SOLD.map((each) => each.resistancePerMetre);
+    expect(resistances).toEqual(resistances.toSorted((a, b) => b - a));
   });
 
   it.each([
@@ -106,24 +103,19 @@ describe('conductor that works', () => {
 
   it('is the smallest: the next smaller one leaves too little', () => {
     const found = smallestConductorThatWorks(24, cable, load, 22.5);
-    expect(found.ok && found.value.crossSection).toBe(0.5e-6);
+    expect(found?.crossSection).toBe(0.5e-6);
     const smaller = voltageAtLoad(24, cableLoopResistance(conductorOf(0.34e-6), cable), load);
     expect(smaller.ok && smaller.value).toBeLessThan(22.5);
   });
 
   it('is told missing where none reaches the voltage', () => {
-    const none = smallestConductorThatWorks(24, { length: 5000, celsius: 50 }, load, 22.5);
-    expect(none).toEqual({ ok: false, problem: { kind: 'no-conductor-suffices', largestTried: 6e-6 } });
+    expect(smallestConductorThatWorks(24, { length: 5000, celsius: 50 }, load, 22.5)).toBeUndefined();
   });
 });
 
 describe('current loop', () => {
-  it.each([
-    [20, 600],
-    [21, 571],
-    [23, 522],
-  ])('general loop-load equation: 24 V less 12 V at %d mA carries %d ohm', (milliamperes, ohm) => {
-    expect(Math.abs(maximumLoopLoad(24, 12, milliamperes / 1000) - ohm)).toBeLessThan(0.5);
+  it('general loop-load equation: 24 V less 12 V at 22 mA carries 545 ohm, to half an ohm', () => {
+    expect(Math.abs(maximumLoopLoad(24, 12) - 545)).toBeLessThan(0.5);
   });
 
   it('at the largest load just the minimum voltage is left', () => {

@@ -1,6 +1,6 @@
 /** The conductors that a person can buy, with what each would leave of the supply voltage at the end of the cable. */
 
-import { conductorsSold } from '../physics/conductors.ts';
+import { CONDUCTORS_SOLD } from '../physics/conductors.ts';
 import { writeQuantity } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import type { Fact } from './fact.ts';
@@ -16,7 +16,7 @@ export interface ConductorChoice {
 
 /** @param point the point whose cable it is; without one the sizes alone are told */
 export function conductorChoices(point: ResolvedPoint | undefined): readonly ConductorChoice[] {
-  return conductorsSold().map(({ crossSection }) => {
+  return CONDUCTORS_SOLD.map(({ crossSection }) => {
     const text = writeQuantity(crossSection, 'area');
     const supposed = point === undefined ? undefined : withConductor(point, text);
     const voltage = supposed && supplyFacts(supposed).find(({ id }) => id === 'voltage-at-probe');

@@ -99,6 +99,6 @@ function conductorFact(
     formulas: FORMULAS,
     notes: NOTES,
   };
-  if (smallest.ok) return { value: smallest.value.crossSection, ...base };
-  return { value: undefined, missing: 'no conductor sold brings enough', ...base };
+  if (smallest === undefined) return { value: undefined, missing: 'no conductor sold brings enough', ...base };
+  return { value: smallest.crossSection, ...base };
 }

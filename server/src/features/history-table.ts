@@ -9,8 +9,8 @@ import { escapeMarkdown } from './markdown.ts';
 /** More readings than this are told by their number. */
 const MOST_ROWS = 8;
 
-/** @param picture a Markdown image of the history, where the reader's editor shows one */
-export function historySection(history: History, picture = ''): string {
+/** @param picture a Markdown image of the history; empty where the reader's editor shows none */
+export function historySection(history: History, picture: string): string {
   const { quantity, errors } = history;
   const earlier = errors.length - MOST_ROWS;
   const lines = [...(earlier > 0 ? [`${earlier} earlier readings are not listed`] : []), ...historySentences(history)];

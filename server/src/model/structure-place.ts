@@ -22,7 +22,6 @@ export interface Place {
   readonly schema: SchemaNode;
   /** The pair that holds it, or that holds the list it is an item of; absent for the entry or root itself. */
   readonly key: PairCursor | undefined;
-  readonly isItem: boolean;
   /** True for the root of a file. */
   readonly isTopLevel: boolean;
   /** Where to point for what concerns the thing as a whole. */
@@ -70,7 +69,6 @@ function rootPlace({ cursor, schema, place }: CheckedRoot, { kind, subject }: St
     cursor,
     schema: resolved,
     key: undefined,
-    isItem: false,
     isTopLevel: subject === '',
     origin: place,
     valueOrigin: place,
@@ -89,7 +87,6 @@ function itemOf(list: Place, index: number, { kind, walker }: StructureContext):
     cursor,
     schema: resolveSchema(kind, list.schema.items ?? {}),
     key: list.key,
-    isItem: true,
     isTopLevel: false,
     origin: firstPair?.keyOrigin ?? valueOrigin,
     valueOrigin,
@@ -105,7 +102,6 @@ function pairOf(map: Place, name: string, context: StructureContext): Place | un
     cursor: pair.value,
     schema: childSchema(context.kind, map.schema, name, kindOf(map.cursor, context)) ?? {},
     key: pair,
-    isItem: false,
     isTopLevel: false,
     origin: pair.keyOrigin,
     valueOrigin: isEmpty(pair.value) ? pair.keyOrigin : originOf(pair.value),

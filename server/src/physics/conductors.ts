@@ -1,8 +1,5 @@
-/** Copper conductors of supply and signal cables: the sizes sold and their resistance. */
+/** Flexible copper conductors (IEC 60228 class 5), which instrument cables mostly have: sizes sold, and resistance. */
 import type { Formula } from './formula.ts';
-
-/** IEC 60228: class 2 is stranded, for fixed wiring; class 5 is flexible, and what instrument cables mostly are. */
-export type ConductorClass = 2 | 5;
 
 export interface Conductor {
   /** m² */
@@ -23,22 +20,12 @@ export const CONDUCTOR_RESISTANCE: Formula = {
   id: 'conductor-resistance',
   title: 'Resistance of a copper conductor, IEC 60228, at its temperature',
   equation: 'R = R(20 °C) (234.5 + t) / 254.5',
-  source: 'IEC 60228 tables 2 and 3; temperature coefficient of annealed copper, 0.00393 /K at 20 °C, IEC 60028',
+  source: 'IEC 60228 table 3; temperature coefficient of annealed copper, 0.00393 /K at 20 °C, IEC 60028',
   validity: [{ argument: 'celsius', low: -50, high: 200, unit: 'degC' }],
 };
 
-// mm², ohm/km at 20 °C: the largest permitted by IEC 60228 tables 2 (class 2) and 3 (class 5), plain wires.
-const CLASS_2: readonly Conductor[] = [
-  conductor(0.5, 36.0, IEC_60228),
-  conductor(0.75, 24.5, IEC_60228),
-  conductor(1, 18.1, IEC_60228),
-  conductor(1.5, 12.1, IEC_60228),
-  conductor(2.5, 7.41, IEC_60228),
-  conductor(4, 4.61, IEC_60228),
-  conductor(6, 3.08, IEC_60228),
-];
-
-const CLASS_5: readonly Conductor[] = [
+/** The sizes that a person can buy, smallest first: mm² and the largest ohm/km at 20 °C of IEC 60228 table 3, plain wires. */
+export const CONDUCTORS_SOLD: readonly Conductor[] = [
   conductor(0.14, 138, BELOW_IEC_60228),
   conductor(0.25, 79, BELOW_IEC_60228),
   conductor(0.34, 56, BELOW_IEC_60228),
@@ -51,11 +38,6 @@ const CLASS_5: readonly Conductor[] = [
   conductor(6, 3.3, IEC_60228),
 ];
 
-/** The sizes that a person can buy, smallest first. */
-export function conductorsSold(conductorClass: ConductorClass = 5): readonly Conductor[] {
-  return conductorClass === 2 ? CLASS_2 : CLASS_5;
-}
-
 /**
  * The conductor of a cross-section: the listed one within 1 % of it, else one with a cautious resistance.
  *
@@ -63,12 +45,10 @@ export function conductorsSold(conductorClass: ConductorClass = 5): readonly Con
  *
  * @param crossSection m², above 0
  */
-export function conductorOf(crossSection: number, conductorClass: ConductorClass = 5): Conductor {
+export function conductorOf(crossSection: number): Conductor {
   const isThis = (listed: Conductor): boolean => Math.abs(listed.crossSection / crossSection - 1) < 0.01;
   const cautious = HIGHEST_LISTED_RESISTIVITY / crossSection;
-  return (
-    conductorsSold(conductorClass).find(isThis) ?? { crossSection, resistancePerMetre: cautious, source: UNLISTED }
-  );
+  return CONDUCTORS_SOLD.find(isThis) ?? { crossSection, resistancePerMetre: cautious, source: UNLISTED };
 }
 
 /**

@@ -11,7 +11,7 @@ export const NE43_HIGHEST_MEASURING = 20.5e-3;
 export const NE43_FAILURE_HIGH = 21e-3;
 
 /** Current, A, that a loop must be able to carry: the failure level of 21 mA and a little more. Common practice. */
-export const COMPLIANCE_CURRENT = 22e-3;
+const COMPLIANCE_CURRENT = 22e-3;
 
 /** Guards the comparison with a level against the last digit of a conversion from mA. */
 const CURRENT_ROUNDING = 1e-9;
@@ -33,35 +33,29 @@ export const LOOP_LEVELS: Formula = {
 };
 
 /**
- * Largest load, ohm, cable included, through which a loop still carries `current`; 0 where the supply is too low.
+ * Largest load, ohm, cable included, through which a loop still carries 22 mA; 0 where the supply is too low.
  *
- * R = (Vsupply − Vmin)/I.
+ * R = (Vsupply − Vmin)/I; see `LOOP_LOAD_LINE`.
  *
- * Worked value (by hand): 24 V supply, 12 V for the transmitter, 20 mA gives 600 ohm; 22 mA gives 545 ohm.
+ * Worked value (by hand): 24 V supply, 12 V for the transmitter gives 545 ohm.
  *
  * @param supplyVoltage V
  * @param minimumVoltage that the transmitter keeps for itself, V
- * @param current A, above 0
  */
-export function maximumLoopLoad(
-  supplyVoltage: number,
-  minimumVoltage: number,
-  current: number = COMPLIANCE_CURRENT,
-): number {
-  return Math.max(0, (supplyVoltage - minimumVoltage) / current);
+export function maximumLoopLoad(supplyVoltage: number, minimumVoltage: number): number {
+  return Math.max(0, (supplyVoltage - minimumVoltage) / COMPLIANCE_CURRENT);
 }
 
 /**
- * Voltage left for the transmitter, V, while the loop carries `current`; negative where the loop cannot carry it.
+ * Voltage left for the transmitter, V, while the loop carries 22 mA; negative where the loop cannot carry it.
  *
- * Worked value (by hand): 24 V supply, 250 ohm, 22 mA leaves 18.5 V.
+ * Worked value (by hand): 24 V supply, 250 ohm leaves 18.5 V.
  *
  * @param supplyVoltage V
  * @param load receiver and cable, ohm
- * @param current A
  */
-export function voltageLeftOnLoop(supplyVoltage: number, load: number, current: number = COMPLIANCE_CURRENT): number {
-  return supplyVoltage - load * current;
+export function voltageLeftOnLoop(supplyVoltage: number, load: number): number {
+  return supplyVoltage - load * COMPLIANCE_CURRENT;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** The voltage that reaches a load at the end of its supply cable, and the conductor that brings enough of it. */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
-import { type Conductor, conductorResistance, conductorsSold } from './conductors.ts';
+import { CONDUCTORS_SOLD, type Conductor, conductorResistance } from './conductors.ts';
 import type { Formula } from './formula.ts';
 
 /** What hangs on the cable: electronics take a constant power, a resistive heater a current in proportion to voltage. */
@@ -22,11 +22,6 @@ export interface CableCannotDeliver {
   readonly kind: 'cable-cannot-deliver';
   /** Largest constant power that the cable brings beside the resistive load, W. */
   readonly maximumPower: number;
-}
-
-export interface NoConductorSuffices {
-  readonly kind: 'no-conductor-suffices';
-  readonly largestTried: number;
 }
 
 export const SUPPLY_VOLTAGE: Formula = {
@@ -73,7 +68,7 @@ export function voltageAtLoad(
 }
 
 /**
- * The smallest flexible conductor sold with which the load gets at least `requiredVoltage`.
+ * The smallest flexible conductor sold with which the load gets at least `requiredVoltage`; undefined where none does.
  *
  * Worked value (computed): 24 V, 60 m at 50 °C, 4.6 W, 22.5 V required: 0.5 mm², which leaves 22.95 V.
  *
@@ -85,13 +80,10 @@ export function smallestConductorThatWorks(
   cable: SupplyCable,
   load: SupplyLoad,
   requiredVoltage: number,
-): Outcome<Conductor, NoConductorSuffices> {
-  const sold = conductorsSold();
+): Conductor | undefined {
   const works = (conductor: Conductor): boolean => {
     const reached = voltageAtLoad(sourceVoltage, cableLoopResistance(conductor, cable), load);
     return reached.ok && reached.value >= requiredVoltage;
   };
-  const smallest = sold.find(works);
-  if (smallest) return succeed(smallest);
-  return fail({ kind: 'no-conductor-suffices', largestTried: Math.max(...sold.map((each) => each.crossSection)) });
+  return CONDUCTORS_SOLD.find(works);
 }
