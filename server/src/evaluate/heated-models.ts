@@ -30,7 +30,7 @@ export function otherModelsThatHeat(
   return [...catalogue.humidityProbes.values()].filter(({ id, model }) => {
     if (id === humidityProbeModel?.id || model?.value.heater?.value.maximumRise === undefined) return false;
     const { temperatureMargin, objections } = humidityProbeFit(model.value, space, { heater: true, rise });
-    return isKnown(temperatureMargin) && objections.length === 0;
+    return temperatureMargin !== undefined && objections.length === 0;
   });
 }
 

@@ -1,3 +1,4 @@
+import { unlistedExposures } from '../evaluate/model-limits.ts';
 import type { Rule } from './rule.ts';
 import { installedModels } from './support/installed-models.ts';
 
@@ -13,12 +14,12 @@ export const rule: Rule = {
   facts: [],
   fixes: [],
   check: {
-    point: (view) => {
-      const exposures = view.space?.located.value.exposure?.value ?? [];
-      return installedModels(view).flatMap(({ words, id, file, model, named }) => {
+    point: (view) =>
+      installedModels(view).flatMap(({ words, id, file, model, named }) => {
         const { withstands } = model.value;
-        const unlisted = exposures.filter(({ value }) => withstands?.value.every((known) => known.value !== value));
-        if (withstands === undefined || unlisted.length === 0) return [];
+        if (withstands === undefined || view.space === undefined) return [];
+        const unlisted = unlistedExposures(model.value, view.space.located.value);
+        if (unlisted.length === 0) return [];
         const names = unlisted.map(({ value }) => value).join(', ');
         return {
           message: `The space exposes the ${words} to ${names}, which the model ${id} does not list. Choose a model that withstands it.`,
@@ -28,7 +29,6 @@ export const rule: Rule = {
             { message: 'What the model withstands.', origin: withstands.origin, file },
           ],
         };
-      });
-    },
+      }),
   },
 };

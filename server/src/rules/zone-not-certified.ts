@@ -1,4 +1,5 @@
-import type { FindingDraft, Rule } from './rule.ts';
+import { uncertifiedZones } from '../evaluate/model-limits.ts';
+import type { Rule } from './rule.ts';
 import { installedModels } from './support/installed-models.ts';
 
 export const rule: Rule = {
@@ -14,32 +15,19 @@ export const rule: Rule = {
   fixes: [],
   check: {
     point: (view) => {
-      const hazards = view.space?.located.value.hazards?.value ?? [];
-      return installedModels(view).flatMap(({ words, id, file, keyOrigin, model, named }) =>
-        hazards.flatMap((hazard): FindingDraft[] => {
-          const zone = zoneOf(hazard.value);
-          if (zone === undefined) return [];
-          const certified = model.value.zones?.value.map(({ value }) => zoneOf(value)) ?? [];
-          if (certified.some((certifiedZone) => certifiedZone !== undefined && certifiedZone <= zone)) return [];
-          const heated = view.heater.on && words === 'humidity probe' ? ' A heated head is a hot surface as well.' : '';
-          return [
-            {
-              message: `The space is flammable zone ${zone}, and the model ${id} of the ${words} is not certified for it.${heated} Local codes and licensed practice decide what may be installed.`,
-              origin: named.origin,
-              related: [
-                { message: `The space has ${hazard.value}.`, origin: hazard.origin },
-                { message: 'What the model is certified for.', origin: model.value.zones?.origin ?? keyOrigin, file },
-              ],
-            },
-          ];
-        }),
-      );
+      const { space, heater } = view;
+      if (space === undefined) return [];
+      return installedModels(view).flatMap(({ words, id, file, keyOrigin, model, named }) => {
+        const heated = heater.on && words === 'humidity probe' ? ' A heated head is a hot surface as well.' : '';
+        return uncertifiedZones(model.value, space.located.value).map(({ value, origin }) => ({
+          message: `The space is ${value.replace('flammable-zone-', 'flammable zone ')}, and the model ${id} of the ${words} is not certified for it.${heated} Local codes and licensed practice decide what may be installed.`,
+          origin: named.origin,
+          related: [
+            { message: `The space has ${value}.`, origin },
+            { message: 'What the model is certified for.', origin: model.value.zones?.origin ?? keyOrigin, file },
+          ],
+        }));
+      });
     },
   },
 };
-
-/** The lower its number, the more often the zone is flammable and the stricter its certificate. */
-function zoneOf(hazard: string): number | undefined {
-  const match = /^flammable-zone-([012])$/.exec(hazard);
-  return match === null ? undefined : Number(match[1]);
-}

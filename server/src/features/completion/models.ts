@@ -1,8 +1,9 @@
 /** Models of the kits: those that suit the space come first with their margin, the others last with the reason. */
-import { isKnown, showFact } from '../../evaluate/fact.ts';
+import { isKnown } from '../../evaluate/fact.ts';
 import { humidityProbeFit, type ModelFit, temperatureProbeFit } from '../../evaluate/model-fit.ts';
 import type { ModelRef, Models } from '../../evaluate/models.ts';
 import type { Located } from '../../model/located.ts';
+import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { ModelKind } from '../names.ts';
 import { type CompletionItem, withDetail } from './completion-item.ts';
 import type { CompletionContext } from './context.ts';
@@ -52,11 +53,17 @@ function fittingFirst<Model extends Titled>(
 
 function modelItem<Model extends Titled>({ id, model }: ModelRef<Model>, fit: ModelFit | undefined): CompletionItem {
   const title = model?.value.title?.value;
-  return { label: id, kind: 'model', insert: [id], ...withDetail(fitWords(fit) ?? title), documentation: title ?? '' };
+  return {
+    label: id,
+    kind: 'model',
+    insert: [id],
+    ...withDetail((fit && fitWords(fit)) ?? title),
+    documentation: title ?? '',
+  };
 }
 
-function fitWords(fit: ModelFit | undefined): string | undefined {
-  if (fit === undefined) return undefined;
-  if (fit.objections.length > 0) return `no: ${fit.objections.join('; ')}`;
-  return isKnown(fit.temperatureMargin) ? `suits, ${showFact(fit.temperatureMargin)} to spare` : undefined;
+function fitWords({ temperatureMargin, objections }: ModelFit): string | undefined {
+  if (objections.length > 0) return `no: ${objections.join('; ')}`;
+  if (temperatureMargin === undefined) return undefined;
+  return `suits, ${showQuantity(temperatureMargin, 'temperature-difference')} to spare`;
 }

@@ -1,13 +1,8 @@
 /** The models that a point installs in its space, and where the point names them. */
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
+import type { HumidityProbeModel, TemperatureProbeModel } from '../../model/model-types.generated.ts';
 import type { Origin } from '../../syntax/nodes.ts';
-
-/** What the data sheets of both kinds of probe say. */
-interface ProbeModel {
-  readonly withstands?: Located<readonly Located<string>[]>;
-  readonly zones?: Located<readonly Located<string>[]>;
-}
 
 export interface InstalledModel {
   /** As messages call it: 'humidity probe'. */
@@ -15,7 +10,7 @@ export interface InstalledModel {
   readonly id: string;
   readonly file: string;
   readonly keyOrigin: Origin;
-  readonly model: Located<ProbeModel>;
+  readonly model: Located<HumidityProbeModel | TemperatureProbeModel>;
   /** Where the point names it. */
   readonly named: Located<string>;
 }

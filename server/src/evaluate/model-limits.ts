@@ -1,0 +1,31 @@
+/** What of a space the data sheet of a probe does not cover: exposures it does not list, zones it is not certified for. */
+import type { Located } from '../model/located.ts';
+import type { Hazard, HumidityProbeModel, Space } from '../model/model-types.generated.ts';
+
+/** The exposures of the space that the model does not list: all of them where it lists none. */
+export function unlistedExposures(
+  { withstands }: Pick<HumidityProbeModel, 'withstands'>,
+  { exposure }: Space,
+): readonly Located<string>[] {
+  const listed = new Set(withstands?.value.map(({ value }) => value));
+  return exposure?.value.filter(({ value }) => !listed.has(value)) ?? [];
+}
+
+/** The lower its number, the more often a zone is flammable and the stricter its certificate. */
+const STRICTEST_FIRST: readonly Hazard[] = ['flammable-zone-0', 'flammable-zone-1', 'flammable-zone-2'];
+
+/**
+ * The flammable zones of the space that the model may not stand in. Equipment for zone 0 suits zones 1 and 2,
+ * equipment for zone 1 suits zone 2: IEC 60079-14, from memory.
+ */
+export function uncertifiedZones(
+  { zones }: Pick<HumidityProbeModel, 'zones'>,
+  { hazards }: Space,
+): readonly Located<Hazard>[] {
+  const certified = new Set<Hazard>(zones?.value.map(({ value }) => value));
+  const isUncertified = ({ value }: Located<Hazard>): boolean => {
+    const suitable = STRICTEST_FIRST.slice(0, STRICTEST_FIRST.indexOf(value) + 1);
+    return suitable.length > 0 && !suitable.some((zone) => certified.has(zone));
+  };
+  return hazards?.value.filter(isUncertified) ?? [];
+}

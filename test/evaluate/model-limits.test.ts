@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { humidityProbeFit } from '../../server/src/evaluate/model-fit.ts';
+import { assessedPoint } from './assessed-point.ts';
+
+/** What speaks against a model with these data in a space that says this of itself. */
+function objections(model: string, space: string): readonly string[] {
+  const { humidityProbeModel, space: evaluated } = assessedPoint({
+    space: `{air: 20 degC / 50 %RH, ${space}}`,
+    point: 'humidity-probe: {model: tried}',
+    kit: `dewright: 1\nkit: {id: models}\nhumidity-probes:\n  tried: {${model}}\n`,
+  });
+  if (humidityProbeModel?.model === undefined || evaluated === undefined) throw new Error('no model or no space');
+  return humidityProbeFit(humidityProbeModel.model.value, evaluated, { heater: false, rise: 0 }).objections;
+}
+
+it.each([
+  ['flammable-zone-0', 'flammable-zone-1', true],
+  ['flammable-zone-1', 'flammable-zone-2', true],
+  ['flammable-zone-2', 'flammable-zone-2', true],
+  ['flammable-zone-1', 'flammable-zone-0', false],
+  ['flammable-zone-2', 'flammable-zone-1', false],
+])('IEC 60079-14 (from memory): equipment for %s in %s: %s', (certified, zone, isSuitable) => {
+  const found = objections(`zones: [${certified}]`, `hazards: [${zone}]`);
+  expect(found).toEqual(isSuitable ? [] : [`not certified for ${zone}`]);
+});
+
+it('a model without a list withstands nothing and is certified for nothing; a zone is the only hazard that needs it', () => {
+  expect(objections('response: 15 s', 'exposure: [ammonia], hazards: [toxic, flammable-zone-2]')).toEqual([
+    'does not list ammonia',
+    'not certified for flammable-zone-2',
+  ]);
+});
