@@ -18,7 +18,7 @@ export function nearestWord(typed: string, known: Iterable<string>): Nearest | u
 }
 
 /** Optimal string alignment distance (Damerau and Levenshtein, adjacent swaps count one). */
-export function editDistance(one: string, other: string): number {
+function editDistance(one: string, other: string): number {
   let beforeLast: number[] = [];
   let last = Array.from({ length: other.length + 1 }, (_, column) => column);
   for (let row = 1; row <= one.length; row++) {

@@ -20,7 +20,7 @@ import type { SpaceEvaluation } from './space.ts';
 import { wallPull } from './stem-error.ts';
 import { type ThermometerKind, thermometerOf } from './thermometer.ts';
 
-export const ERROR_KINDS = ['stem-conduction', 'head-warming', 'gradient', 'lag'] as const;
+const ERROR_KINDS = ['stem-conduction', 'head-warming', 'gradient', 'lag'] as const;
 
 export type ErrorKind = (typeof ERROR_KINDS)[number];
 

@@ -31,7 +31,7 @@ export interface ToleranceReached {
 export const CONFIDENCE = 0.95;
 
 /** Two visits always lie on a line, and tell nothing of how well it fits. */
-export const VISITS_NEEDED = 3;
+const VISITS_NEEDED = 3;
 
 /** No drift is predicted for longer. Common practice, no source. */
 export const FURTHEST_YEARS = 10;

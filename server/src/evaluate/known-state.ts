@@ -75,7 +75,7 @@ function notDetermined(known: KnownQuantities): string {
 }
 
 /** One sentence for a state of air that cannot exist or cannot be computed. */
-export function wordsOfProblem(problem: StateProblem | NoSuchPoint): string {
+function wordsOfProblem(problem: StateProblem | NoSuchPoint): string {
   const celsius = (value: number): string => showQuantity(value, 'temperature');
   const pascal = (value: number): string => showQuantity(value, 'pressure');
   switch (problem.kind) {

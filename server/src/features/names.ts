@@ -59,7 +59,7 @@ export function placesOf(workspace: Workspace, { occurrence, file, home }: Named
 }
 
 /** The file that gives a name which another file uses. */
-export function homeOf(
+function homeOf(
   workspace: Workspace,
   parsed: ParsedFile,
   { kind, name, role }: Pick<Occurrence, 'kind' | 'name' | 'role'>,

@@ -33,7 +33,7 @@ export function rangeIn({ lines }: ParsedFile, range: TextRange): Range {
 }
 
 /** The address of a rule's page. The client of this product shows it; other editors show the rule's name alone. */
-export function rulePageAddress(rule: string): string {
+function rulePageAddress(rule: string): string {
   return `dewright-rule:/${rule}.md`;
 }
 

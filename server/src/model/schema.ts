@@ -81,7 +81,7 @@ export function fileKindOf(path: string): FileKind | undefined {
 }
 
 /** The top-level keys whose entries are parsed and checked one by one. */
-export function entryKeysOf(kind: FileKind): ReadonlySet<string> {
+function entryKeysOf(kind: FileKind): ReadonlySet<string> {
   const properties = Object.entries(SCHEMAS[kind].properties ?? {});
   return new Set(properties.filter(([, schema]) => schema.entries === true).map(([key]) => key));
 }

@@ -1,16 +1,16 @@
 /** Physical constants of moist air, each with its source. */
 
 /** Kelvin temperature of 0 °C: exact, by definition of the Celsius scale. */
-export const ZERO_CELSIUS_IN_KELVIN = 273.15;
+const ZERO_CELSIUS_IN_KELVIN = 273.15;
 
 /** Molar gas constant in J/(mol·K): exact in the SI of 2019 (CODATA 2018), rounded to ten digits. */
-export const MOLAR_GAS_CONSTANT = 8.314462618;
+const MOLAR_GAS_CONSTANT = 8.314462618;
 
 /** Molar mass of water in kg/mol: CIPM-2007, Picard et al., Metrologia 45 (2008) 149. */
-export const MOLAR_MASS_OF_WATER = 18.01528e-3;
+const MOLAR_MASS_OF_WATER = 18.01528e-3;
 
 /** Molar mass of dry air with 400 µmol/mol of carbon dioxide in kg/mol: CIPM-2007, the same paper. */
-export const MOLAR_MASS_OF_DRY_AIR = 28.96546e-3;
+const MOLAR_MASS_OF_DRY_AIR = 28.96546e-3;
 
 /** Mass of a mole of water over that of a mole of dry air, 0.621957 (the ASHRAE handbook rounds to 0.621945). */
 export const MOLAR_MASS_RATIO = MOLAR_MASS_OF_WATER / MOLAR_MASS_OF_DRY_AIR;

@@ -6,8 +6,8 @@ export type LoopLevel = 'failure-low' | 'undefined-low' | 'measuring' | 'undefin
 
 /** Levels of NAMUR NE 43, A. */
 export const NE43_FAILURE_LOW = 3.6e-3;
-export const NE43_LOWEST_MEASURING = 3.8e-3;
-export const NE43_HIGHEST_MEASURING = 20.5e-3;
+const NE43_LOWEST_MEASURING = 3.8e-3;
+const NE43_HIGHEST_MEASURING = 20.5e-3;
 export const NE43_FAILURE_HIGH = 21e-3;
 
 /** Current, A, that a loop must be able to carry: the failure level of 21 mA and a little more. Common practice. */

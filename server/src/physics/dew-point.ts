@@ -8,7 +8,7 @@ import type { WaterPhase } from './saturation.ts';
 /** The coldest point looked for, in °C: as low as the enhancement factor over ice is published. */
 export const COLDEST_POINT_CELSIUS = -100;
 /** The hottest point looked for, in °C: just under the critical point of water. */
-export const HOTTEST_POINT_CELSIUS = 373;
+const HOTTEST_POINT_CELSIUS = 373;
 
 /** The vapour pressure belongs to no dew or frost point between the two limits. Pressures in Pa. */
 export type NoSuchPoint = TooDry | TooWet | AboveTriplePoint;

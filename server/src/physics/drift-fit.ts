@@ -13,7 +13,7 @@ export interface DriftReading {
 export type DriftPowers = readonly [number, number];
 
 /** A straight line: where the error starts, and how fast it grows. */
-export const STRAIGHT_LINE: DriftPowers = [0, 1];
+const STRAIGHT_LINE: DriftPowers = [0, 1];
 
 export interface DriftFit {
   readonly powers: DriftPowers;

@@ -42,7 +42,7 @@ export interface HeadConductance {
  * Driving difference, K, below which still air is not taken to be any stiller: draughts exceed what is left.
  * It also keeps the correlation for vertical cylinders away from its limit at no difference.
  */
-export const LEAST_DRIVING_DIFFERENCE = 0.1;
+const LEAST_DRIVING_DIFFERENCE = 0.1;
 
 export const HEAD_CONDUCTANCE: Formula = {
   id: 'head-conductance',

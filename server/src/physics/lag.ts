@@ -4,7 +4,7 @@ import { type AirCylinder, filmCoefficient } from './head-conductance.ts';
 import type { AirProperties } from './heat-transfer.ts';
 
 /** Data sheets give the response at 1 m/s. */
-export const RESPONSE_SPEED = 1;
+const RESPONSE_SPEED = 1;
 
 /** Difference, K, of a probe that trails its air: drives what natural convection there is in still air. */
 const TRAILING_DIFFERENCE = 1;

@@ -10,7 +10,7 @@ const CONTINUED_FRACTION_TERMS = 60;
 const LEAST_PROBABILITY = 1e-15;
 
 /** Density of the standard normal distribution at z. */
-export function normalDensity(z: number): number {
+function normalDensity(z: number): number {
   return Math.exp((-z * z) / 2) / SQRT_TWO_PI;
 }
 

@@ -2,7 +2,7 @@
 import { kelvinOf } from './constants.ts';
 
 /** W/(m²·K⁴), exact in the SI of 2019. */
-export const STEFAN_BOLTZMANN = 5.670374419e-8;
+const STEFAN_BOLTZMANN = 5.670374419e-8;
 
 /** Cleaned stainless steel near 300 K; common handbook value (Incropera, table A.11), from memory. */
 export const CLEANED_STEEL_EMISSIVITY = 0.22;

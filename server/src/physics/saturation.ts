@@ -23,7 +23,7 @@ export const SATURATION_OVER_WATER: Formula = {
   validity: [{ argument: 'celsius', low: TRIPLE_POINT_CELSIUS, high: 373.946, unit: 'degC' }],
 };
 
-export const SATURATION_OVER_SUPERCOOLED_WATER: Formula = {
+const SATURATION_OVER_SUPERCOOLED_WATER: Formula = {
   id: 'saturation-over-supercooled-water',
   title: 'Saturation pressure over supercooled water, Murphy and Koop 2005',
   equation:

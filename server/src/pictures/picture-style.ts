@@ -15,7 +15,7 @@ const SERIES = {
 const DASHES = ['none', '7 3', '2 3', '9 3 2 3', '12 4', '4 2 1 2 1 2'] as const;
 
 /** How many series look different; the next one looks like the first again. */
-export const SERIES_COUNT = DASHES.length;
+const SERIES_COUNT = DASHES.length;
 
 /** The class of the n-th of several things that are shown alike, from 0. */
 export function seriesClass(index: number): string {

@@ -111,7 +111,7 @@ function drawWet(
 }
 
 /** m from the wall; 0 where even the wall is dry. */
-export function wetUntil(celsiusAt: (distance: number) => number, length: number, dewPointCelsius: number): number {
+function wetUntil(celsiusAt: (distance: number) => number, length: number, dewPointCelsius: number): number {
   if (celsiusAt(0) >= dewPointCelsius) return 0;
   if (celsiusAt(length) < dewPointCelsius) return length;
   let [wet, dry] = [0, length];

@@ -61,6 +61,9 @@ export function rectangle([x, y]: XY, [right, bottom]: XY, attributes: Attribute
   return element('rect', { x, y, width: right - x, height: bottom - y, ...attributes });
 }
 
+/** px that a letter takes on the average, and somewhat more: a drawing cannot measure its texts. */
+export const CHARACTER_WIDTH = 7;
+
 /** A text from a file may be of any length; a drawing cannot wrap it. */
 export function shortened(text: string, characters: number): string {
   return text.length <= characters ? text : `${text.slice(0, Math.floor(characters) - 1)}…`;
@@ -92,11 +95,6 @@ function pathThrough(points: readonly XY[]): string {
  */
 export function placeAttributes({ file, start }: Place, text: string): Attributes {
   return { 'data-file': file, 'data-start': start, tabindex: 0, role: 'link', 'aria-label': text };
-}
-
-/** The attributes of an element that has something to read out and leads nowhere. */
-export function readingAttributes(text: string): Attributes {
-  return { tabindex: 0, role: 'img', 'aria-label': text };
 }
 
 /** The same without the places, for documents that leave the machine: they would tell where its files lie. */

@@ -47,10 +47,6 @@ export function compareSites(before: AnalysedSite, after: AnalysedSite): Compari
   };
 }
 
-export function isUnchanged({ values, facts, findings }: Comparison): boolean {
-  return values.length + facts.length + findings.length === 0;
-}
-
 interface SiteStatement {
   readonly site: StatedMap;
   readonly spaces: StatedMap;

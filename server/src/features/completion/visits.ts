@@ -9,7 +9,7 @@ import { stepSections } from '../hover-visits.ts';
 import { type CompletionItem, plainItem, withDetail } from './completion-item.ts';
 import type { CompletionContext } from './context.ts';
 
-export function siteOfVisit({ analysis: { content } }: Pick<CompletionContext, 'analysis'>): EvaluatedSite | undefined {
+function siteOfVisit({ analysis: { content } }: Pick<CompletionContext, 'analysis'>): EvaluatedSite | undefined {
   return content.kind === 'visit' && content.visited.state === 'found' ? content.visited.site : undefined;
 }
 

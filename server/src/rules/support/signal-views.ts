@@ -46,7 +46,7 @@ export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }:
 }
 
 /** Of the span, what the envelope should use at the least. */
-export const LEAST_SPAN_USED = 0.25;
+const LEAST_SPAN_USED = 0.25;
 
 /** What the envelope uses of a span, where that is little and the resolution suffers. */
 export function littleUsed(view: PointEvaluation, carried: CarriedRange): KnownFact | undefined {
