@@ -21,8 +21,8 @@ it('cautions are given once each and end with who decides', () => {
 it.each([
   [43, undefined], // ISO 13732-1, at second hand: 8 hours, which is no contact with a wall
   [47.9, undefined],
-  [48, 'contact of 10 minutes'], // EN ISO 13732-1, at second hand
-  [65, 'a touch of about half a second'], // ISO 13732-1, at second hand
+  [48, '10 minutes of contact'], // EN ISO 13732-1, at second hand
+  [65, 'about half a second of contact'], // ISO 13732-1, at second hand
 ])('bare metal of %d °C: %s', (celsius, contact) => {
   expect(burnLimitPassed(celsius)?.contact).toBe(contact);
 });

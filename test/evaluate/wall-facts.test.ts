@@ -74,7 +74,7 @@ describe('outer surface of a wall', () => {
   it('EN ISO 13732-1, at second hand: a bare steel wall of a kiln at 75 °C carries the caution of 48 °C', () => {
     const kiln = 'air: {temperature: 60 .. 75 degC, humidity: 40 .. 70 %RH, speed: 1 .. 3 m/s}';
     const facts = factsOf('{thickness: 1.5 mm, material: stainless-steel}', kiln);
-    expect(facts.get('wall-outer-surface')?.notes.join(' ')).toContain('contact of 10 minutes');
+    expect(facts.get('wall-outer-surface')?.notes.join(' ')).toContain('10 minutes of contact');
     expect(factsOf(steelAndFoam(60)).get('wall-outer-surface')?.notes.join(' ')).not.toContain('may burn');
   });
 });

@@ -162,7 +162,7 @@ describe('what stands beside a visit', () => {
     const lenses = codeLenses(analysis, new Set(LENS_KINDS));
     expect(lenses.map(({ title }) => title)).toEqual([
       '1 of 2 readings disagrees',
-      '8 of 10 steps of the handover open',
+      '8 of 10 steps of the handover are open',
     ]);
     expect(lenses.map(({ opens }) => text.slice(opens.start, opens.end).split(',')[2])).toEqual([
       ' shown: 61.2 degC',

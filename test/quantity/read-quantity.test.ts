@@ -197,8 +197,8 @@ describe('a value that cannot be read', () => {
 
 describe('a range that cannot be read', () => {
   it.each<[string, string, string]>([
-    ['78 .. 55 degC', 'The range runs from 78 down to 55', '55 .. 78 degC'],
-    ['88.0..35 degC', 'The range runs from 88.0 down to 35', '35 .. 88.0 degC'],
+    ['78 .. 55 degC', 'The range runs from 78 down to 55; the lower value comes first', '55 .. 78 degC'],
+    ['88.0..35 degC', 'The range runs from 88.0 down to 35; the lower value comes first', '35 .. 88.0 degC'],
     ['5 … 32 degC', '“5 … 32 degC” is no range; a range is written LOW .. HIGH UNIT', '5 .. 32 degC'],
     ['5...32 degC', '“5...32 degC” is no range; a range is written LOW .. HIGH UNIT', '5 .. 32 degC'],
     ['5 ... 32 degC', '“5 ... 32 degC” is no range; a range is written LOW .. HIGH UNIT', '5 .. 32 degC'],

@@ -69,5 +69,5 @@ export function wordsOfOutside({ formula, argument, value }: OutsideFormula): st
   if (range === undefined || dimension === undefined)
     return `“${formula.title}” is not defined at or above the boiling point`;
   const show = (number: number): string => showQuantity(number, dimension);
-  return `“${formula.title}” is published for ${show(range.low)} to ${show(range.high)}, and ${show(value)} lies outside`;
+  return `${show(value)} lies outside the ${show(range.low)} to ${show(range.high)} that “${formula.title}” is published for`;
 }

@@ -3,7 +3,7 @@ import { touchCaution } from '../physics/touch-temperature.ts';
 
 export interface BurnLimit {
   readonly fromCelsius: number;
-  /** 'contact of 10 minutes' */
+  /** '10 minutes of contact' */
   readonly contact: string;
 }
 

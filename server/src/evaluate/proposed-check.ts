@@ -79,7 +79,7 @@ function checkByRecord(
   if (date === undefined) return fail('the calendar ends before it');
   const [target, rejected] = [TARGET, rejectionConfidence].map((share) => showQuantity(share, 'percentage'));
   const notes = [
-    `Of ${found.length} checks ${within.length} found the error within the tolerance, which fits a share of ${showRange(observed.low, observed.high, 'percentage')}; that it differs from the target of ${target} has a confidence of ${rejected}.`,
+    `${within.length} of ${found.length} ${found.length === 1 ? 'check' : 'checks'} found the error within the tolerance, which fits a share of ${showRange(observed.low, observed.high, 'percentage')}; that it differs from the target of ${target} has a confidence of ${rejected}.`,
     `The variables-data method says nothing: ${insteadOf}.`,
   ];
   return succeed({ date, isAtOnce: false, method: 'test-interval', formula: TEST_INTERVAL_METHOD, notes });

@@ -46,6 +46,12 @@ function stepsLens({ content, file }: Analysis): readonly LensDraft[] {
   const all = handoverPlan(tags.flatMap((tag) => site.points.get(tag) ?? [])).length;
   const opens = (spoken.find(({ done }) => !done) ?? first).entry.keyOrigin;
   return [
-    { title: open === 0 ? `Handover done, ${all} steps` : `${open} of ${all} steps of the handover open`, opens },
+    {
+      title:
+        open === 0
+          ? `Handover done, ${all} steps`
+          : `${open} of ${all} steps of the handover ${open === 1 ? 'is' : 'are'} open`,
+      opens,
+    },
   ];
 }

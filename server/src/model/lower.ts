@@ -116,7 +116,7 @@ function settle<Value>(
   if (read.ok) {
     const { notice } = read.value;
     if (notice !== undefined) {
-      const sentence = 'A temperature difference is written in K, so that nobody takes it for a temperature';
+      const sentence = `This is a temperature difference: write it as ${notice.suggestion}, which nobody takes for a temperature`;
       const suggestions = suggestion(`Write ${notice.suggestion}`, 'safe', replaceScalar(cursor, notice.suggestion));
       const origin = originOf(cursor);
       problems.push({ rule: 'difference-in-degrees', origin, sentence, suggestions, subject });

@@ -165,5 +165,6 @@ function additions(name: string, place: Place, schema: SchemaNode): readonly Sug
 }
 
 function knownList(keys: readonly string[]): string {
-  return keys.length === 0 ? '' : `; known are ${shortList(keys)}`;
+  if (keys.length === 0) return '';
+  return keys.length === 1 ? `; the only one is ${shortList(keys)}` : `; known are ${shortList(keys)}`;
 }

@@ -113,7 +113,7 @@ export const SALT_DATA: Readonly<Record<SaltId, SaltData>> = {
       table: { celsius: [5, 10, 15, 20, 25, 30, 40], percent: [82.42, 82.06, 81.7, 81.34, 80.99, 80.63, 79.91] },
     },
     uncertainty: { celsius: [5, 10, 15, 20, 25, 30, 40], percent: [0.68, 0.51, 0.38, 0.31, 0.28, 0.3, 0.5] },
-    source: `${GREENSPAN}, table 2 from memory, interpolated: the coefficients of the polynomial were not at hand`,
+    source: `${GREENSPAN}, table 2 from memory, interpolated between its values`,
   },
   KCl: {
     name: 'potassium chloride',

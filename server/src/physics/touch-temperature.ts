@@ -21,9 +21,9 @@ export const TOUCH_TEMPERATURE: Formula = {
 
 /** Hottest first. */
 const CAUTIONS: readonly TouchCaution[] = [
-  { thresholdCelsius: 65, contact: 'a touch of about half a second', provenance: 'ISO 13732-1, at second hand' },
-  { thresholdCelsius: 48, contact: 'contact of 10 minutes', provenance: 'EN ISO 13732-1, at second hand' },
-  { thresholdCelsius: 43, contact: 'contact of 8 hours', provenance: 'ISO 13732-1, the time from memory' },
+  { thresholdCelsius: 65, contact: 'about half a second of contact', provenance: 'ISO 13732-1, at second hand' },
+  { thresholdCelsius: 48, contact: '10 minutes of contact', provenance: 'EN ISO 13732-1, at second hand' },
+  { thresholdCelsius: 43, contact: '8 hours of contact', provenance: 'ISO 13732-1, the time from memory' },
 ];
 
 /**

@@ -2,6 +2,7 @@
 
 import type { PhaseEnvelope } from '../evaluate/envelope.ts';
 import { showRange } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
 import { type ChartItem, type ChartLayer, type LabelSpot, SWATCH } from './chart-item.ts';
 import { outlineOf } from './chart-outline.ts';
 import { type ChartPlane, spotOfAir } from './chart-plane.ts';
@@ -35,7 +36,7 @@ function nameOf({ phase }: PhaseEnvelope): string {
 function textOf(envelope: PhaseEnvelope): string {
   const { temperature, humidity, humidityKey } = envelope;
   const [air, moisture] = [temperature, humidity].map(({ value }) => showRange(value.low, value.high, value.dimension));
-  const measure = humidityKey === 'humidity' ? '' : `${humidityKey.replaceAll('-', ' ')} `;
+  const measure = humidityKey === 'humidity' ? '' : `${quantityInfo(humidityKey).title} `;
   return `${nameOf(envelope)}: ${air}, ${measure}${moisture}`;
 }
 

@@ -18,6 +18,8 @@ interface Display {
 }
 
 const MINIMUM_SIGNIFICANT = 2;
+/** What is smaller than the last decimal that is usually shown by so many more is shown as less than that. */
+const NEGLIGIBLE_DECIMALS = 3;
 const KILO = 1e3;
 const YEAR_SECONDS = 365.2425 * 86_400;
 
@@ -44,9 +46,11 @@ const DISPLAY: Readonly<Record<Exclude<Dimension, 'pressure' | 'length' | 'time'
 
 const TYPOGRAPHY: Readonly<Record<string, string>> = { degC: '°C', mm2: 'mm²', 'g/m3': 'g/m³', ohm: 'Ω' };
 
-/** A value for a sentence: `56.4 °C`, `61.2 %RH`. @param value canonical */
+/** A value for a sentence: `56.4 °C`, `61.2 %RH`; `< 0.0001 K` where nobody asks how much it is. @param value canonical */
 export function showQuantity(value: number, dimension: Dimension): string {
-  const { number, unit } = showNumber(value, dimension);
+  const { unit, factor, decimals } = displayOf(Math.abs(value), dimension);
+  const [shown, least] = [value / factor, 10 ** -(decimals + NEGLIGIBLE_DECIMALS)];
+  const number = shown > 0 && shown < least ? `< ${formatNumber(least, decimals)}` : formatNumber(shown, decimals);
   return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
 }
 

@@ -84,7 +84,7 @@ export function readRange(
     const { form, low, high, unit, notice } = reading.value;
     const { lowText, highText = lowText, rest, numbersRange, gauge } = form;
     if (low > high) {
-      const sentence = `The range runs from ${lowText} down to ${highText}`;
+      const sentence = `The range runs from ${lowText} down to ${highText}; the lower value comes first`;
       return problem('reversed', sentence, numbersRange, [`${highText} .. ${lowText} ${rest}`]);
     }
     return succeed(withNotice({ dimension, low, high, unit, gauge }, notice));

@@ -1,6 +1,17 @@
 /** How a point is checked: the plan, and the readings to expect over each salt. */
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { type Block, factText, listed, nameTable, paragraph, stated, type Text, table, words } from './document.ts';
+import {
+  type Block,
+  factText,
+  listed,
+  nameTable,
+  paragraph,
+  stated,
+  statedWord,
+  type Text,
+  table,
+  words,
+} from './document.ts';
 
 export function checkBlocks(view: PointEvaluation): readonly Block[] {
   return [...planTable(view), ...saltTable(view)];
@@ -12,7 +23,7 @@ function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly 
   const due = checkPlan.due?.due;
   return nameTable('Checks', [
     ['Interval', stated(checks.interval)],
-    ['Method', listed(stated(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
+    ['Method', listed(statedWord(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
     ['At', stated(checks.at)],
     ['Heater during the check', stated(checks.heater)],
     ['Last check', stated(checks.last)],

@@ -7,6 +7,7 @@ import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
+import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 
 export interface PackDocument {
   readonly title: string;
@@ -75,6 +76,13 @@ export function stated(located: Located<unknown> | undefined): Text {
   if (isRange(value)) return shownAs(showRange(value.low, value.high, value.dimension), value.gauge);
   if (isQuantity(value)) return shownAs(showQuantity(value.value, value.dimension), value.gauge);
   return cursor.node.kind === 'scalar' ? [words(cursor.node.text)] : NOTHING;
+}
+
+/** A word of the format as it is said: a quantity by its title, a material or a method without its hyphens. */
+export function statedWord(located: Located<string> | undefined): Text {
+  if (located === undefined) return NOTHING;
+  const { value } = located;
+  return [isQuantityName(value) ? quantityInfo(value).title : value.replaceAll('-', ' ')];
 }
 
 function shownAs(text: string, gauge: boolean): Text {

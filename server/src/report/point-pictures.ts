@@ -4,6 +4,7 @@ import { budgetBars } from '../pictures/budget-bars.ts';
 import { historyPlot } from '../pictures/history-plot.ts';
 import { sectionOf } from '../pictures/section.ts';
 import { sectionDrawing } from '../pictures/section-drawing.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Block } from './document.ts';
 
 export function sectionPicture(point: PointEvaluation): readonly Block[] {
@@ -14,17 +15,16 @@ export function sectionPicture(point: PointEvaluation): readonly Block[] {
 }
 
 export function budgetPictures({ budgets }: PointEvaluation): readonly Block[] {
-  return [...budgets.values()].flatMap(({ worst }) =>
-    worst === undefined
-      ? []
-      : [{ kind: 'picture' as const, drawing: budgetBars(worst), caption: 'Where the uncertainty comes from.' }],
-  );
+  return [...budgets].flatMap(([quantity, { worst }]): readonly Block[] => {
+    const caption = `Where the uncertainty of the ${quantityInfo(quantity).title} comes from.`;
+    return worst === undefined ? [] : [{ kind: 'picture', drawing: budgetBars(worst), caption }];
+  });
 }
 
 export function historyPictures({ histories, checkPlan }: PointEvaluation): readonly Block[] {
-  return [...histories.values()].map((history) => ({
+  return [...histories].map(([quantity, history]) => ({
     kind: 'picture',
     drawing: historyPlot(history, checkPlan.due?.due),
-    caption: 'Errors found at checks, and where they lead.',
+    caption: `Errors of the ${quantityInfo(quantity).title} found at checks, and where they lead.`,
   }));
 }

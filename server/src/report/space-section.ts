@@ -14,6 +14,7 @@ import {
   nameTable,
   type Section,
   stated,
+  statedWord,
   type Text,
   table,
   told,
@@ -69,9 +70,9 @@ function rangeTable(id: string, facts: readonly Fact[]): readonly Block[] {
   );
 }
 
-function layer(thickness: Located<unknown> | undefined, material: Located<unknown> | undefined): Text {
+function layer(thickness: Located<unknown> | undefined, material: Located<string> | undefined): Text {
   if (thickness === undefined) return [];
-  return material === undefined ? stated(thickness) : [...stated(thickness), ' of ', ...stated(material)];
+  return material === undefined ? stated(thickness) : [...stated(thickness), ' of ', ...statedWord(material)];
 }
 
 function cautionBlock({ located }: SpaceEvaluation): readonly Block[] {
@@ -86,7 +87,7 @@ function envelopeTable({ phases }: SpaceEvaluation): readonly Block[] {
     phases.map(({ envelope: { phase, located, temperature, humidityKey, humidity, speed } }) => [
       [words(phase ?? 'air')],
       stated(temperature),
-      humidityKey === 'humidity' ? stated(humidity) : [`${humidityKey.replaceAll('-', ' ')} `, ...stated(humidity)],
+      humidityKey === 'humidity' ? stated(humidity) : [`${quantityInfo(humidityKey).title} `, ...stated(humidity)],
       stated(speed),
       stated(located.value.ramp),
     ]),

@@ -13,6 +13,7 @@ import {
   nameTable,
   paragraph,
   stated,
+  statedWord,
   type Text,
   table,
   words,
@@ -27,7 +28,7 @@ function supplyTable({ tag, point, facts }: PointEvaluation): readonly Block[] {
   const supply = point.supply?.value;
   if (supply === undefined) return [];
   return nameTable('Supply', [
-    ['Kind', supply.kind === undefined ? ['installed'] : stated(supply.kind)],
+    ['Kind', supply.kind === undefined ? ['installed'] : statedWord(supply.kind)],
     ['Voltage at the near end', stated(supply.voltage)],
     ['Cable', listed(named('length', supply.cable?.value.length), named('conductor', supply.cable?.value.conductor))],
     ['Least voltage at its far end', factText(tag, facts.get('voltage-at-probe'))],
@@ -58,7 +59,7 @@ function analogueTable({ point, tag, facts, settings }: PointEvaluation): readon
     ['output', 'quantity', 'signal', 'span', 'loop', 'read by', 'one count'],
     rows.map(({ name, located, signal }) => [
       [words(name)],
-      stated(signal.quantity),
+      statedWord(signal.quantity),
       ends(located),
       stated(signal.span),
       loop(signal),
@@ -80,7 +81,7 @@ function registerTable({ point, tag, facts, settings }: PointEvaluation): readon
     ['register', 'quantity', 'device', 'address', 'format', 'scale', 'word order', 'use', 'one count'],
     rows.map(([name, signal]) => [
       [words(name)],
-      stated(signal.quantity),
+      statedWord(signal.quantity),
       stated(signal.device ?? defaults?.registerDevice),
       stated(signal.address),
       stated(signal.format ?? defaults?.registerFormat),
@@ -98,7 +99,7 @@ function alarmTable({ alarms, tag, facts }: PointEvaluation): readonly Block[] {
     ['alarm', 'raised', 'clears at', 'delay', 'missed one tolerance beyond', 'false'],
     alarms.map(({ name, located, direction, limit, clear }) => [
       [words(name)],
-      [...stated(located.value.quantity), ` ${direction} `, ...stated(limit)],
+      [...statedWord(located.value.quantity), ` ${direction} `, ...stated(limit)],
       stated(clear),
       stated(located.value.delay),
       factText(tag, facts.get(`${name}/missed-alarm`)),

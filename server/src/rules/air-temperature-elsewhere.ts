@@ -30,7 +30,7 @@ export const rule: Rule = {
           there !== undefined &&
           (here.highest.value < there.lowest.value || there.highest.value < here.lowest.value);
         return {
-          message: `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${view.space.id}${words(here)}. Assign a probe in the same space.`,
+          message: `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${view.space.id}${words(here)}: the two ${apart ? 'are never' : 'need not be'} equally warm. Assign a probe in the same space.`,
           origin: report.value.airTemperature?.origin ?? report.origin,
           severity: apart ? 'error' : 'warning',
           facts: [here, there].flatMap((range) => (range === undefined ? [] : [range.lowest, range.highest])),
@@ -54,5 +54,5 @@ function temperaturesOf(space: SpaceEvaluation): Temperatures | undefined {
 }
 
 function words(range: Temperatures | undefined): string {
-  return range === undefined ? '' : `, where the air is at ${showFact(range.lowest)} to ${showFact(range.highest)}`;
+  return range === undefined ? '' : `, at ${showFact(range.lowest)} to ${showFact(range.highest)}`;
 }

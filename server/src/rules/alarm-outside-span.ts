@@ -10,7 +10,7 @@ export const rule: Rule = {
   group: 'Outputs and alarms',
   severity: 'error',
   title: 'The limit of an alarm lies outside what the signals of its quantity carry.',
-  why: 'The controller sees no more than the span or register carries. A limit beyond its end is never passed, so that the alarm never sounds.',
+  why: 'The controller sees no more than the span or register carries. A limit beyond its end is never passed, or always: the alarm never sounds, or never stops.',
   mend: 'Widen the span, or move the limit inside it.',
   leavesAlone: 'Alarms whose quantity no signal carries, and those that one signal carries far enough.',
   sources: ['common practice, no source'],
@@ -23,10 +23,14 @@ function outside(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
   const carriers = carriersShortOf(view, alarm);
   if (carriers === undefined) return [];
   const { dimension, title } = quantityInfo(alarm.quantity);
-  const spans = carriers.map(({ name, carries }) => `${showRange(carries.low, carries.high, dimension)} by ${name}`);
+  const spans = carriers.map(
+    ({ name, carries }) => `${name} carries only ${showRange(carries.low, carries.high, dimension)}`,
+  );
+  const [limit, isAbove] = [alarm.limit.value.value, alarm.direction === 'above'];
+  const isPassed = carriers.every(({ carries }) => (isAbove ? limit < carries.low : limit > carries.high));
   return [
     {
-      message: `The alarm ${alarm.name} is set ${limitWords(alarm)}, and all that is carried of the ${title} is ${spans.join(' and ')}: it never sounds. Widen the span or move the limit.`,
+      message: `The alarm ${alarm.name} is set ${limitWords(alarm)}, and of the ${title} ${spans.join(' and ')}: the alarm ${isPassed ? 'always' : 'never'} sounds. Widen the span or move the limit.`,
       origin: alarm.limit.origin,
       related: carriers.map(({ name, located }) => ({
         message: `${name} is here.`,

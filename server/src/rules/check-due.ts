@@ -31,7 +31,7 @@ function due({ checkPlan, point }: PointEvaluation): readonly FindingDraft[] {
   const { last } = next;
   const message =
     next.fact.value < 0
-      ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on its drift is more than its uncertainties count.`
+      ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on it may have drifted further than its uncertainties allow for. Check it, and write the day down.`
       : `The check of this point is due on ${next.due}, ${every} after that of ${last.date}. Plan it, and write the day down once it is made.`;
   const origin = last.file === undefined ? last.origin : interval.origin;
   return [{ message, origin, facts: [next.fact], related: lastVisitIs(next) }];

@@ -51,7 +51,7 @@ function conflicting({ id, conflict, located }: PlannedSalt, plan: SaltPlan, sal
   if (conflict === undefined) return [];
   return [
     {
-      message: `${id} is no salt for a probe that comes from ${conflict.exposure}: ${conflict.reason}. Use another salt.`,
+      message: `${id} is no salt for a probe that is exposed to ${conflict.exposure}: ${conflict.reason}. Use another salt.`,
       origin: located.origin,
       fixes: fittingSalts(plan, salts),
     },

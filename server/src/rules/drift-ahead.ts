@@ -33,7 +33,7 @@ function ahead(view: PointEvaluation, history: History): readonly FindingDraft[]
   if (!isKnown(perYear) || !isKnown(timeLeft) || expected === undefined || expected >= next.due) return [];
   const { title } = quantityInfo(quantity);
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
-  const [reaches, advice] = timeLeft.value < 0 ? ['has reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
+  const [reaches, advice] = timeLeft.value < 0 ? ['reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
   return [
     {
       message: `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. ${advice}`,
@@ -49,7 +49,7 @@ function lastReading({ errors }: History): readonly Related[] {
   const last = errors.at(-1)?.reading;
   return last === undefined
     ? []
-    : [{ message: `The last of ${errors.length} readings, on ${last.date}`, origin: last.origin, file: last.file }];
+    : [{ message: `The last of ${errors.length} readings, on ${last.date}.`, origin: last.origin, file: last.file }];
 }
 
 function shorterInterval({ facts, point }: PointEvaluation): readonly FixDraft[] {

@@ -32,11 +32,11 @@ function outsideEnvelope({ visited, recording }: VisitView): readonly FindingDra
   const { phase, farthest, excess } = longest;
   const { quantity, side, limit, at } = excess;
   const bound = showQuantity(limit, dimensionOfBounded(quantity));
-  const corner = farthest.at === undefined ? '' : ` at ${showCorner(farthest.at)}`;
+  const corner = farthest.at === undefined ? '' : ` (${showCorner(farthest.at)})`;
   const written = boundOf(space, phase, quantity);
   return [
     {
-      message: `The recording lies outside the envelope of ${space.id} for ${showFact(share)} of its time, longest with the ${titleOfBounded(quantity)} ${side} ${bound}: ${showFact(farthest)}${corner}, ${at.time}. Find out why, or widen the envelope if the process is run so.`,
+      message: `The recording lies outside the envelope of ${space.id} for ${showFact(share)} of its time, longest with the ${titleOfBounded(quantity)} ${side} ${bound}, ${side === 'above' ? 'up' : 'down'} to ${showFact(farthest)} at ${at.time}${corner}. Find out why, or widen the envelope if the process is run so.`,
       origin: log.origin,
       subject: space.id,
       facts: [share, farthest],

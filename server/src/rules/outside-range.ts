@@ -8,7 +8,7 @@ import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
-import { atCorner } from './support/words.ts';
+import { inCorner } from './support/words.ts';
 
 export const rule: Rule = {
   name: 'outside-range',
@@ -73,11 +73,11 @@ function leaves(
 ): readonly FindingDraft[] {
   if (range === undefined || named === undefined || ref === undefined) return [];
   const { low, high, dimension } = range.value;
-  const finding = (fact: KnownFact, by: number, verb: string): FindingDraft => {
+  const finding = (fact: KnownFact, by: number, verb: string, side: string): FindingDraft => {
     const beyond = showQuantity(by, dimension === 'temperature' ? 'temperature-difference' : dimension);
     const shown = showRange(low, high, dimension);
     return {
-      message: `The ${what} ${verb} ${showFact(fact)}${atCorner(fact)}, ${beyond} beyond the ${shown} of the ${words}. Choose a model that bears it.`,
+      message: `The ${what} ${verb} ${showFact(fact)}${inCorner(fact)}, ${beyond} ${side} the range of the ${words}, ${shown}. Choose a model that bears it.`,
       origin: named.origin,
       facts: [fact],
       related: [
@@ -87,8 +87,12 @@ function leaves(
     };
   };
   return [
-    ...(highest !== undefined && highest.value > high ? [finding(highest, highest.value - high, 'reaches')] : []),
-    ...(lowest !== undefined && lowest.value < low ? [finding(lowest, low - lowest.value, 'goes down to')] : []),
+    ...(highest !== undefined && highest.value > high
+      ? [finding(highest, highest.value - high, 'reaches', 'above')]
+      : []),
+    ...(lowest !== undefined && lowest.value < low
+      ? [finding(lowest, low - lowest.value, 'goes down to', 'below')]
+      : []),
   ];
 }
 

@@ -33,7 +33,7 @@ function inEnvelope({ phases }: SpaceEvaluation): readonly FindingDraft[] {
     }));
 }
 
-const CONTINUED = 'What is computed there rests on a continuation of it.';
+const CONTINUED = 'What is computed there continues the formula, and is less certain.';
 
 /** What the envelope does not leave by itself: a dew point below −50 °C, for example. */
 function inReports({ reports, facts, space }: PointEvaluation): readonly FindingDraft[] {
@@ -45,7 +45,7 @@ function inReports({ reports, facts, space }: PointEvaluation): readonly Finding
     if (!isKnown(left) || left.outside === undefined || known.has(left.outside.formula.id)) return [];
     return [
       {
-        message: `The ${quantityInfo(quantity).title} leaves a published range${inCorner(left)}: ${wordsOfOutside(left.outside)}. ${CONTINUED}`,
+        message: `The ${quantityInfo(quantity).title} leaves the range of its formula${inCorner(left)}: ${wordsOfOutside(left.outside)}. ${CONTINUED}`,
         origin: report.keyOrigin ?? report.origin,
         facts: [left],
       },

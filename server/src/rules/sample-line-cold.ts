@@ -23,14 +23,14 @@ export const rule: Rule = {
       const line = mounting?.sampleLineTemperature;
       if (mounting?.path?.value !== 'sample-line' || line === undefined || space?.complete !== true) return [];
       const dewPoint = quantityExtreme(space, 'dew-point', 'highest');
-      if (!isKnown(dewPoint) || line.value.value > dewPoint.value + settings.margin.value) return [];
-      const [at, margin] = [
-        showQuantity(line.value.value, 'temperature'),
-        showQuantity(settings.margin.value, 'temperature-difference'),
-      ];
+      if (!isKnown(dewPoint)) return [];
+      const needed = dewPoint.value + settings.margin.value;
+      if (line.value.value > needed) return [];
+      const [at, warmEnough] = [line.value.value, needed].map((celsius) => showQuantity(celsius, 'temperature'));
+      const margin = showQuantity(settings.margin.value, 'temperature-difference');
       return [
         {
-          message: `The sample line is at ${at}, and the dew point reaches ${showFact(dewPoint)}${atCorner(dewPoint)}: the line is not above it by the margin of ${margin}. Heat it to more than both together.`,
+          message: `The sample line is at ${at}, and the dew point reaches ${showFact(dewPoint)}${atCorner(dewPoint)}: the line is not above it by the margin of ${margin}. Heat it to more than ${warmEnough}.`,
           origin: line.origin,
           facts: [dewPoint],
           related: worstPhase(space, dewPoint),
