@@ -1,9 +1,9 @@
 /** Collects what goes wrong in the page, so that a test can demand that nothing did. */
 import type { Page } from 'playwright-core';
 
-/** What this workbench always says where it has no gallery, no update service and no closed-source module. */
+/** What these workbenches always say where they have no gallery, no update service, no account and no closed-source module. */
 const HARMLESS =
-  /vsda|favicon|templates\.png|update\/check|serviceWorker|fetching the script|extensionquery|TranslationsUri/i;
+  /vsda|favicon|templates\.png|update\/check|serviceWorker|fetching the script|extensionquery|GalleryExtensions|TranslationsUri|authentication provider/i;
 
 /** A list that grows as errors come. */
 export function watchConsoleErrors(page: Page): readonly string[] {

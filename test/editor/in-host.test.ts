@@ -17,24 +17,18 @@ import { CODE_VERSION, startWebWorkbench } from './web-workbench.ts';
 
 type Place = Pick<InHostStart, 'version' | 'inWebWorker' | 'scheme'>;
 
-const [OLDEST, NEWEST] = [OLDEST_RELEASE.version, NEWEST_RELEASE.version];
+const ON_NODE = { inWebWorker: false, scheme: 'file' };
+const IN_WEB_WORKER = { inWebWorker: true, scheme: 'vscode-remote' };
+const IN_PAGE_ALONE = { inWebWorker: true, scheme: 'vscode-test-web' };
+const OLDEST = OLDEST_RELEASE.version;
+const NEWEST = NEWEST_RELEASE.version;
 
-tryFacts('on Node', { version: OLDEST, inWebWorker: false, scheme: 'file' }, describeInEditor, () => runServed({}));
-tryFacts('on Node', { version: NEWEST, inWebWorker: false, scheme: 'file' }, describeInNewestEditor, () =>
-  runServed({ isNewest: true }),
+tryFacts('on Node', { version: OLDEST, ...ON_NODE }, describeInEditor, () => runServed({}));
+tryFacts('on Node', { version: NEWEST, ...ON_NODE }, describeInNewestEditor, () => runServed({ isNewest: true }));
+tryFacts('in a web worker', { version: NEWEST, ...IN_WEB_WORKER }, describeInNewestEditor, () =>
+  runServed({ isNewest: true, inBrowser: true }),
 );
-tryFacts(
-  'in a web worker',
-  { version: NEWEST, inWebWorker: true, scheme: 'vscode-remote' },
-  describeInNewestEditor,
-  () => runServed({ isNewest: true, inBrowser: true }),
-);
-tryFacts(
-  'in a page alone',
-  { version: CODE_VERSION, inWebWorker: true, scheme: 'vscode-test-web' },
-  describeInPageAlone,
-  runInPageAlone,
-);
+tryFacts('in a page alone', { version: CODE_VERSION, ...IN_PAGE_ALONE }, describeInPageAlone, runInPageAlone);
 
 /** @param run has the suite run there and returns what it wrote */
 function tryFacts(
