@@ -9,6 +9,7 @@ import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';
 import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
+import { KeptFiles } from './kept-files.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
 import type { SiteEvaluation } from './site-analysis.ts';
 import { systemDay } from './today.ts';
@@ -49,10 +50,7 @@ export class Workspace {
   readonly #today: () => string;
   readonly #sources = new Map<string, Source>();
   readonly #index = new WorkspaceIndex((file) => this.parsed(file));
-  readonly #mostParsed: number;
-  /** The files that are kept parsed, with their lengths, the one used longest ago first. */
-  readonly #kept = new Map<string, number>();
-  #keptLength = 0;
+  readonly #kept: KeptFiles;
   /** The analysis of a visit asks for that of its site. */
   #analysesUnderWay = 0;
   #revision = 0;
@@ -65,7 +63,7 @@ export class Workspace {
 
   constructor({ today = systemDay, mostParsed = MOST_PARSED }: WorkspaceOptions = {}) {
     this.#today = today;
-    this.#mostParsed = mostParsed;
+    this.#kept = new KeptFiles(mostParsed);
   }
 
   /** Sets or replaces the text of a file. A file whose name is none of ours is left out. */
@@ -114,7 +112,7 @@ export class Workspace {
 
   remove(file: string): void {
     if (!this.#sources.delete(file)) return;
-    this.#forget(file);
+    this.#kept.forget(file);
     this.#listRevision = ++this.#revision;
     this.#index.changed(file);
   }
@@ -145,7 +143,8 @@ export class Workspace {
     const source = this.#sources.get(file);
     if (source === undefined) return undefined;
     if (source.parsed?.text !== source.text) source.parsed = parseSource(file, source.kind, source.text, source.parsed);
-    this.#keep(file, source.text.length);
+    this.#kept.use(file, source.text.length);
+    this.#makeRoom(file);
     return source.parsed;
   }
 
@@ -161,14 +160,9 @@ export class Workspace {
     if (source === undefined || parsed === undefined) return undefined;
     const from = this.stateOf(file);
     if (source.analysis !== undefined && source.analysedFrom === from) return source.analysis;
-    this.#analysesUnderWay++;
-    try {
-      source.analysis = analyse(parsed, this.#facts(), source.analysis);
-    } finally {
-      this.#analysesUnderWay--;
-    }
+    source.analysis = this.#analyse(parsed, source.analysis);
     source.analysedFrom = from;
-    if (this.#analysesUnderWay === 0) this.#makeRoom(file);
+    this.#makeRoom(file);
     return source.analysis;
   }
 
@@ -176,13 +170,7 @@ export class Workspace {
   analysisIf(file: string, text: string): Analysis | undefined {
     const before = this.analysis(file);
     if (before === undefined) return undefined;
-    const parsed = parseSource(file, before.parsed.kind, text, before.parsed);
-    this.#analysesUnderWay++;
-    try {
-      return analyse(parsed, this.#facts(), before);
-    } finally {
-      this.#analysesUnderWay--;
-    }
+    return this.#analyse(parseSource(file, before.parsed.kind, text, before.parsed), before);
   }
 
   /**
@@ -213,6 +201,15 @@ export class Workspace {
     return this.#index.visitsTo(site);
   }
 
+  #analyse(parsed: ParsedFile, before: Analysis | undefined): Analysis {
+    this.#analysesUnderWay++;
+    try {
+      return analyse(parsed, this.#facts(), before);
+    } finally {
+      this.#analysesUnderWay--;
+    }
+  }
+
   #facts(): WorkspaceFacts {
     return {
       today: this.#today(),
@@ -238,25 +235,12 @@ export class Workspace {
   }
 
   /** While an analysis is made, places in all files that it has looked at must hold. */
-  #keep(file: string, length: number): void {
-    this.#forget(file);
-    this.#kept.set(file, length);
-    this.#keptLength += length;
-    if (this.#analysesUnderWay === 0) this.#makeRoom(file);
-  }
-
   #makeRoom(wanted: string): void {
-    for (const oldest of this.#kept.keys()) {
-      if (this.#keptLength <= this.#mostParsed || oldest === wanted) return;
-      this.#forget(oldest);
-      const source = this.#sources.get(oldest);
+    if (this.#analysesUnderWay > 0) return;
+    for (const file of this.#kept.makeRoom(wanted)) {
+      const source = this.#sources.get(file);
       if (source !== undefined) Object.assign(source, { parsed: undefined, analysis: undefined });
     }
-  }
-
-  #forget(file: string): void {
-    this.#keptLength -= this.#kept.get(file) ?? 0;
-    this.#kept.delete(file);
   }
 
   #visit(file: string): readonly VisitOfSite[] {

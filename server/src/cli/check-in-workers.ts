@@ -85,11 +85,15 @@ export async function checkInWorkers(
 function answerOf<Answer extends { readonly kind: string }>(worker: Worker): Promise<Answer> {
   return new Promise((resolve, reject) => {
     worker.once('message', (answer: Answer | Failed) => {
-      if (answer.kind === 'failed') reject(new CallProblem((answer as Failed).message));
-      else resolve(answer as Answer);
+      if (isFailure(answer)) reject(new CallProblem(answer.message));
+      else resolve(answer);
     });
     worker.once('error', reject);
   });
+}
+
+function isFailure(answer: { readonly kind: string }): answer is Failed {
+  return answer.kind === 'failed';
 }
 
 /** The files that say one word, for every word that more than one file says. */

@@ -20,9 +20,7 @@ import type { SpaceEvaluation } from './space.ts';
 import { wallPull } from './stem-error.ts';
 import { type ThermometerKind, thermometerOf } from './thermometer.ts';
 
-const ERROR_KINDS = ['stem-conduction', 'head-warming', 'gradient', 'lag'] as const;
-
-export type ErrorKind = (typeof ERROR_KINDS)[number];
+export type ErrorKind = 'stem-conduction' | 'head-warming' | 'gradient' | 'lag';
 
 export interface ErrorModel {
   readonly kind: ErrorKind;

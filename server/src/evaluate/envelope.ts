@@ -120,7 +120,7 @@ export function cutTemperatures(envelope: PhaseEnvelope, pressure: number): read
   const { low, high } = envelope.temperature.value;
   const ends = [envelope.humidity.value.low, envelope.humidity.value.high];
   const points = ends.map((humidity) => dewPointOfRange(envelope.humidityKey, humidity, pressure));
-  return points.filter((celsius) => celsius !== undefined && celsius > low && celsius < high) as number[];
+  return points.filter((celsius) => celsius !== undefined).filter((celsius) => celsius > low && celsius < high);
 }
 
 /** The dew point in °C of a humidity that does not depend on the air temperature, or undefined. */

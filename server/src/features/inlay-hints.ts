@@ -5,7 +5,7 @@ import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.t
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { formatNumber } from '../quantity/format-quantity.ts';
-import type { QuantityName } from '../quantity/quantity-names.ts';
+import { isQuantityName } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { entriesIn } from './entries.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
@@ -62,7 +62,7 @@ export function hintTooltip(analysis: Analysis, { kind, name, phase, fact }: Hin
   if (kind === 'point') return derivations([content.site.points.get(name)?.facts.get(fact)]);
   const space = content.site.spaces.get(name);
   const alone = space && spaceInPhase(space, phase);
-  const extremes = alone && extremesOf(alone, fact as QuantityName);
+  const extremes = alone && isQuantityName(fact) ? extremesOf(alone, fact) : undefined;
   return extremes && derivations([extremes.lowest, extremes.highest]);
 }
 

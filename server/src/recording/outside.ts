@@ -87,24 +87,11 @@ interface BoundEnd {
 }
 
 function endsOf({ quantity, low, high }: Bound): BoundEnd[] {
+  const end = { quantity, seconds: 0 };
   const distribution = (): Histogram => histogram(BIN_WIDTHS[quantity]);
   return [
-    {
-      quantity,
-      side: 'below',
-      limit: low,
-      distribution: distribution(),
-      farthest: extremeFinder('lowest'),
-      seconds: 0,
-    },
-    {
-      quantity,
-      side: 'above',
-      limit: high,
-      distribution: distribution(),
-      farthest: extremeFinder('highest'),
-      seconds: 0,
-    },
+    { ...end, side: 'below', limit: low, distribution: distribution(), farthest: extremeFinder('lowest') },
+    { ...end, side: 'above', limit: high, distribution: distribution(), farthest: extremeFinder('highest') },
   ];
 }
 

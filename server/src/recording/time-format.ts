@@ -65,7 +65,7 @@ const FORMS: readonly Form[] = [
 ];
 
 /** So many of the texts must fit; the rest are the log's faults, which are counted. */
-const MOST = 0.9;
+const LEAST_SHARE_FITTING = 0.9;
 
 /**
  * The formats that the texts of a column may have: none where it is no time, several where nothing tells them apart.
@@ -76,7 +76,9 @@ export function timeFormats(texts: readonly string[]): readonly TimeFormat[] {
   if (written.length === 0) return [];
   const counts = FORMS.map((form) => ({ form, fitting: written.filter((text) => form.fits(text)).length }));
   const best = Math.max(...counts.map(({ fitting }) => fitting));
-  return best < MOST * written.length ? [] : counts.flatMap(({ form, fitting }) => (fitting === best ? [form] : []));
+  return best < LEAST_SHARE_FITTING * written.length
+    ? []
+    : counts.flatMap(({ form, fitting }) => (fitting === best ? [form] : []));
 }
 
 /** The time of a column of a typed file. @param type as DuckDB names it */
