@@ -64,8 +64,7 @@ export function driftOf(segment: DriftSegment | undefined, coverage: number): Ou
 }
 
 function visitsLacking(visits: number): string {
-  const counted = visits === 0 ? 'none' : visits === 1 ? '1' : String(visits);
-  return `a drift needs readings from ${VISITS_NEEDED} visits since the point was put into service, mended or adjusted unseen, and there are ${counted}`;
+  return `a drift needs readings from ${VISITS_NEEDED} visits since the point was put into service, mended or adjusted unseen, and there are ${visits === 0 ? 'none' : visits}`;
 }
 
 /** Where the drift stands on a day, with the half-width of its band. */

@@ -9,7 +9,7 @@ import { type CheckDue, lastCheckInput } from './check-due.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { Fact, FactInput } from './fact.ts';
 import { firstProposed, type History } from './history.ts';
-import { confidenceWords, proposedWords, readingWords } from './history-words.ts';
+import { confidenceWords, enWords, proposedWords, readingWords } from './history-words.ts';
 import type { ReadingError } from './reading-error.ts';
 
 type Histories = ReadonlyMap<QuantityName, History>;
@@ -36,19 +36,19 @@ function lastError({ quantity }: History, last: ReadingError): Fact {
   const { reading, error, enNumber, pointUncertainty } = last;
   const { title, dimension, difference } = quantityInfo(quantity);
   const { shown, reference, referenceUncertainty, file, origin } = reading;
-  const input = (label: string, value: number | undefined, of = difference): readonly FactInput[] =>
-    value === undefined ? [] : [{ label, text: showQuantity(value, of), file, origin }];
-  const [own] = input('uncertainty of the point', pointUncertainty);
+  const uncertainty = (of: string, value: number | undefined): readonly FactInput[] =>
+    value === undefined ? [] : [{ label: `uncertainty of the ${of}`, text: showQuantity(value, difference) }];
+  const written = { file, origin };
   return {
     id: `${quantity}/last-error`,
     title: `error of the ${title} on ${readingWords(last)}`,
     dimension: difference,
     value: error,
     inputs: [
-      ...input('shown', shown, dimension),
-      ...input('reference', reference, dimension),
-      ...input('uncertainty of the reference', referenceUncertainty),
-      ...(own === undefined ? [] : [{ label: own.label, text: own.text }]),
+      { label: 'shown', text: showQuantity(shown, dimension), ...written },
+      { label: 'reference', text: showQuantity(reference, dimension), ...written },
+      ...uncertainty('reference', referenceUncertainty).map((input) => ({ ...input, ...written })),
+      ...uncertainty('point', pointUncertainty),
     ],
     relation: 'error = shown − reference',
     formulas: enNumber === undefined ? [] : [EN_NUMBER],
@@ -149,6 +149,6 @@ function readingInput(of: ReadingError): FactInput {
   const { quantity, referenceUncertainty, file, origin } = reading;
   const { difference } = quantityInfo(quantity);
   const uncertain = referenceUncertainty === undefined ? '' : ` ± ${showQuantity(referenceUncertainty, difference)}`;
-  const en = enNumber === undefined ? '' : `, En ${formatNumber(enNumber, 2)}`;
+  const en = enNumber === undefined ? '' : `, ${enWords(enNumber)}`;
   return { label: `${readingWords(of)}:`, text: `${showQuantity(error, difference)}${uncertain}${en}`, file, origin };
 }

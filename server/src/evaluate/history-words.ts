@@ -1,5 +1,5 @@
 /** What a history says in a few sentences, for hovers, lenses, drawings and reports. */
-import { showEstimate, showQuantity } from '../quantity/format-quantity.ts';
+import { formatNumber, showEstimate, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { History } from './history.ts';
@@ -53,6 +53,11 @@ function checkSentence({ proposed }: History): string {
 /** `for 2027-01-14 by the variables-data method` */
 export function proposedWords({ date, isAtOnce, method }: ProposedCheck): string {
   return `${isAtOnce ? 'at once' : `for ${date}`} by the ${method} method`;
+}
+
+/** `En -0.55` */
+export function enWords(enNumber: number): string {
+  return `En ${formatNumber(enNumber, 2)}`;
 }
 
 /** `2026-09-02 as found` */

@@ -2,10 +2,10 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import type { TextRange } from '../base/text-range.ts';
 import type { Fact } from '../evaluate/fact.ts';
+import { enWords } from '../evaluate/history-words.ts';
 import { readingFacts } from '../evaluate/reading-facts.ts';
 import { settingWords } from '../evaluate/setting-value.ts';
 import { agrees, type ErrorOfVisit } from '../evaluate/visit-errors.ts';
-import { formatNumber } from '../quantity/format-quantity.ts';
 import type { Location } from '../syntax/locate.ts';
 import { escapeMarkdown, inlineCode } from './markdown.ts';
 import { readingAt, type StepAt, settingAt, stepNamed } from './visit-places.ts';
@@ -55,7 +55,7 @@ function agreement({ error, point }: ErrorOfVisit): string {
     return `Whether the two agree cannot be told: of their uncertainties ${escapeMarkdown(lacking)} is not known.`;
   }
   const words = agrees(error) === true ? 'the two agree' : 'the two disagree';
-  return `**En ${formatNumber(enNumber, 2)}**: ${words}, as far as their uncertainties go (up to 1 agrees).`;
+  return `**${enWords(enNumber)}**: ${words}, as far as their uncertainties go (up to 1 agrees).`;
 }
 
 function settingSections(analysis: Analysis, { start }: TextRange): readonly string[] {

@@ -2,9 +2,9 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { overlaps, type TextRange } from '../base/text-range.ts';
 import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { enWords } from '../evaluate/history-words.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import { formatNumber } from '../quantity/format-quantity.ts';
 import { isQuantityName } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { entriesIn } from './entries.ts';
@@ -119,7 +119,7 @@ function hintsOfPoint({ tag, point, facts, reports, heater }: PointEvaluation): 
 function hintsOfReadings(analysis: Analysis): readonly HintDraft[] {
   return errorsIn(analysis).flatMap(({ error: { reading, enNumber } }, index): HintDraft[] => {
     if (enNumber === undefined) return [];
-    const label = `En ${formatNumber(enNumber, 2)}`;
+    const label = enWords(enNumber);
     const about = { kind: 'reading', name: String(index), fact: 'reading/error' } as const;
     return [{ kind: 'agreement', behind: reading.shownOrigin, label, about }];
   });

@@ -3,8 +3,8 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { remembered } from '../base/remembered.ts';
 import type { TextRange } from '../base/text-range.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
+import { enWords } from '../evaluate/history-words.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { formatNumber } from '../quantity/format-quantity.ts';
 import type { SyntaxNode } from '../syntax/nodes.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
 import { readingAt, stepNamed } from './visit-places.ts';
@@ -63,7 +63,7 @@ export function readingDetail(analysis: Analysis, range: TextRange): string | un
   const error = readingAt(analysis, range)?.error;
   if (error === undefined) return undefined;
   const { quantity } = error.reading;
-  return error.enNumber === undefined ? quantity : `${quantity}, En ${formatNumber(error.enNumber, 2)}`;
+  return error.enNumber === undefined ? quantity : `${quantity}, ${enWords(error.enNumber)}`;
 }
 
 function writtenDetail(value: SyntaxNode): string {

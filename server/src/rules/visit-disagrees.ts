@@ -1,9 +1,10 @@
 import { showFact } from '../evaluate/fact.ts';
 import { heaterUntold } from '../evaluate/heater-untold.ts';
+import { enWords } from '../evaluate/history-words.ts';
 import type { ReadingError } from '../evaluate/reading-error.ts';
 import { readingFacts } from '../evaluate/reading-facts.ts';
 import { agrees, type ErrorOfVisit, errorsOfVisit } from '../evaluate/visit-errors.ts';
-import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';
 import { settingsOfVisit } from './support/visit-settings.ts';
@@ -45,7 +46,7 @@ function disagrees({ error: found, history, point }: ErrorOfVisit, view: VisitVi
       : 'Let both settle and read them again, then look at the sensor, the settings and where the two sit.';
   return [
     {
-      message: `The point showed ${shown} where the reference had ${reference}: the error of the ${title} is ${showFact(error)}, and the uncertainties of the point, ${showFact(ofPoint)}, and of the reference, ${showFact(ofReference)}, allow ${showFact(allowed)} (En ${formatNumber(enNumber, 2)}). ${advice}`,
+      message: `The point showed ${shown} where the reference had ${reference}: the error of the ${title} is ${showFact(error)}, and the uncertainties of the point, ${showFact(ofPoint)}, and of the reference, ${showFact(ofReference)}, allow ${showFact(allowed)} (${enWords(enNumber)}). ${advice}`,
       origin: reading.origin,
       subject: point.tag,
       facts: [error, ofPoint, ofReference, allowed],
