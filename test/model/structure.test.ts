@@ -250,6 +250,7 @@ const BREAKS: readonly Row[] = [
     [],
   ],
   ['a map without entries', siteWithSpace('phases: {}'), '{}', '“phases” needs at least one entry', []],
+  ['an empty file', '', '', 'The site file is empty; it needs the keys “dewright” and “site”', []],
   [
     'a file without its version',
     'site: {id: fennmoor}\n',

@@ -90,12 +90,24 @@ function commentsOf(text: string): readonly string[] {
   return text.split('\n').flatMap((line) => /(?:^|\s)#.*$/.exec(line)?.[0] ?? []);
 }
 
-describe('a path that cannot be read ends with 2 and one line on standard error', () => {
+describe('a call or a path that cannot be read ends with 2 and one line on standard error', () => {
   const refused = ({ status, output, errors }: Run): void => {
     expect(status).toBe(2);
     expect(output).toBe('');
     expect(errors).toMatch(/^dewright: [^\n]+\n$/);
   };
+
+  it.each([
+    [['chek'], 'chek: not a command; the nearest is check; dewright --help lists them'],
+    [['check', '--frmat', 'json'], '--frmat: not an option of this command; the nearest is --format'],
+    [['check', '--format'], '--format: needs a value'],
+    [['check', '--no-color=1'], '--no-color: takes no value'],
+    [['check', '--only', 'still-ai'], '--only still-ai: there is no such rule; the nearest is still-air'],
+  ])('%j says what is wrong with the call', (words, sentence) => {
+    const run = runIn(temporaryFolder(), ...words);
+    refused(run);
+    expect(run.errors).toBe(`dewright: ${sentence}\n`);
+  });
 
   it('no such file', () => refused(runIn(temporaryFolder(), 'check', 'missing.dewsite.yaml')));
 

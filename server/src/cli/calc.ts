@@ -1,6 +1,5 @@
 /** `dewright calc KEY=VALUE ...`: one state of moist air. */
 
-import { nearestWord } from '../base/nearest.ts';
 import { type MoistAirState, stateOfKnown } from '../evaluate/known-state.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
@@ -8,7 +7,7 @@ import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from 
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { type Call, choice } from './call.ts';
 import { rounded } from './formats/json.ts';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 
 const SEA_LEVEL = 101_325;
 
@@ -35,7 +34,10 @@ export function calc(call: Call): number {
     if (key === 'pressure') pressure = read(key, text, 'pressure');
     else if (key === 'at-pressure') otherPressure = read(key, text, 'pressure');
     else if (isQuantityName(key)) known.set(key, read(key, text, quantityInfo(key).dimension));
-    else throw new CallProblem(`${key}: not a quantity${nearHint(key)}`);
+    else
+      throw new CallProblem(
+        `${key}: not a quantity${nearestHint(key, [...QUANTITY_NAMES, 'pressure', 'at-pressure'])}`,
+      );
   }
   const state = stateOfKnown(known, pressure ?? SEA_LEVEL, otherPressure);
   if (!state.ok) throw new CallProblem(state.problem);
@@ -89,9 +91,4 @@ function read(key: string, text: string, dimension: Dimension): number {
 function splitOnce(word: string): readonly [string, string?] {
   const at = word.indexOf('=');
   return at < 0 ? [word] : [word.slice(0, at), word.slice(at + 1)];
-}
-
-function nearHint(key: string): string {
-  const near = nearestWord(key, [...QUANTITY_NAMES, 'pressure', 'at-pressure']);
-  return near === undefined ? '' : `; the nearest is ${near.word}`;
 }

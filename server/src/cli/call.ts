@@ -1,6 +1,6 @@
 /** The words of a call, told apart. */
 import { parseArgs } from 'node:util';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 
 export interface Call {
   readonly rest: readonly string[];
@@ -27,10 +27,19 @@ export function readCall(words: readonly string[], form: CallForm): Call {
       flags: new Set(given.flatMap(([name, value]) => (value === true ? [name] : []))),
     };
   } catch (error) {
-    throw new CallProblem(
-      error instanceof Error ? (error.message.split('. ')[0] ?? error.message) : 'the call cannot be read',
-    );
+    throw new CallProblem(wordsOf(error, form));
   }
+}
+
+/** What Node finds wrong with an option, in our words. */
+function wordsOf(error: unknown, { options, flags }: CallForm): string {
+  const option = /--?[\w-]+/.exec(error instanceof Error ? error.message : '')?.[0];
+  if (option === undefined) return 'the call cannot be read';
+  const name = option.replace(/^--?/, '');
+  if (options.includes(name)) return `${option}: needs a value`;
+  if (flags.includes(name)) return `${option}: takes no value`;
+  const known = [...options, ...flags].map((each) => `--${each}`);
+  return `${option}: not an option of this command${nearestHint(option, known)}`;
 }
 
 /** One of the words that an option takes. */

@@ -5,14 +5,14 @@ import { fileUri } from '../analysis/file-location.ts';
 import { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
 import { SEVERITIES } from '../rules/rule.ts';
-import { isRuleName } from '../rules/rule-names.ts';
+import { isRuleName, RULE_NAMES } from '../rules/rule-names.ts';
 import { type Call, choice } from './call.ts';
 import { checkInWorkers, WORTH_WORKERS } from './check-in-workers.ts';
 import { type FileReport, type ReportOptions, reaches, reportOf, summaryOf } from './file-report.ts';
 import { findFiles } from './find-files.ts';
 import { FORMAT_NAMES, FORMATS } from './formats/formats.ts';
 import { loadRelated, loadWorkspace } from './load.ts';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 import { readRecordings, tellUnread } from './recordings.ts';
 import { wantsColour } from './terminal.ts';
 
@@ -22,7 +22,8 @@ export async function check(call: Call): Promise<number> {
   const format = choice(call, 'format', FORMAT_NAMES, 'text');
   const limit = choice(call, 'fail-on', LIMITS, 'error');
   const only = call.options['only'];
-  if (only !== undefined && !isRuleName(only)) throw new CallProblem(`--only ${only}: there is no such rule`);
+  if (only !== undefined && !isRuleName(only))
+    throw new CallProblem(`--only ${only}: there is no such rule${nearestHint(only, RULE_NAMES)}`);
   const options = { format, only, colour: wantsColour(call.flags.has('no-color')) };
   const reports = await reportsOf(call, options);
   const summary = summaryOf(reports);

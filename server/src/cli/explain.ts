@@ -1,8 +1,7 @@
 /** `dewright explain`: the page of a rule, a quantity or a key, or the list of them. */
-import { nearestWord } from '../base/nearest.ts';
 import { explain, explainedNames } from '../features/explain.ts';
 import type { Call } from './call.ts';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 
 export function explainName(call: Call): number {
   const [name] = call.rest;
@@ -17,8 +16,7 @@ export function explainName(call: Call): number {
   }
   const page = explain(name);
   if (page === undefined) {
-    const near = nearestWord(name, [...names.rules, ...names.quantities, ...names.keys]);
-    const hint = near === undefined ? '' : `; the nearest name is ${near.word}`;
+    const hint = nearestHint(name, [...names.rules, ...names.quantities, ...names.keys]);
     throw new CallProblem(`${name}: there is no rule, quantity or key of that name${hint}`);
   }
   process.stdout.write(`${page.trimEnd()}\n`);

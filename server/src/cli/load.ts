@@ -49,7 +49,7 @@ export function readText(path: string): string {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
-    throw new CallProblem(`${path}: ${reasonOf(error)}`);
+    throw new CallProblem(`${shownPath(path)}: ${reasonOf(error)}`);
   }
 }
 

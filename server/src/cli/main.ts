@@ -9,7 +9,7 @@ import { runWorker } from './check-worker.ts';
 import { compare } from './compare.ts';
 import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 import { replay } from './replay.ts';
 import { report } from './report.ts';
 
@@ -106,8 +106,11 @@ async function main(words: readonly string[]): Promise<number | undefined> {
     return name === undefined ? UNREADABLE : 0;
   }
   const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
-  if (command === undefined) throw new CallProblem(`${name}: not a command; dewright --help lists them`);
-  if (rest.includes('--help')) {
+  if (command === undefined)
+    throw new CallProblem(
+      `${name}: not a command${nearestHint(name, Object.keys(COMMANDS))}; dewright --help lists them`,
+    );
+  if (rest.includes('--help') || rest.includes('-h')) {
     process.stdout.write(`dewright ${command.usage}\n    ${command.about}\n`);
     return 0;
   }

@@ -2,7 +2,6 @@
 import { resolve } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
-import { nearestWord } from '../base/nearest.ts';
 import {
   type DetectedColumns,
   LOG_COLUMN_KEYS,
@@ -17,7 +16,7 @@ import { reaches } from './file-report.ts';
 import { findFiles } from './find-files.ts';
 import { type Replay, replayJson, replayText } from './formats/replay.ts';
 import { loadWorkspace, shownPath } from './load.ts';
-import { CallProblem } from './problem.ts';
+import { CallProblem, nearestHint } from './problem.ts';
 import { readRecording } from './recordings.ts';
 
 /** A recording outside its envelope is a warning, as in the rule `log-outside-envelope`. */
@@ -91,7 +90,6 @@ function laidAgainst(space: string | undefined, sitePath: string | undefined): L
 }
 
 function hint(space: string, names: readonly string[]): string {
-  const near = nearestWord(space, names);
-  if (near !== undefined) return `; the nearest is ${near.word}`;
-  return names.length === 0 ? '' : `; there are ${names.join(', ')}`;
+  const nearest = nearestHint(space, names);
+  return nearest !== '' || names.length === 0 ? nearest : `; there are ${names.join(', ')}`;
 }

@@ -26,6 +26,9 @@ export interface Hover {
 /** More facts than this are told by their lines alone. */
 const MOST_DERIVATIONS = 3;
 
+/** A value is not written in a unit that would make more noughts of it: 210 m is no 210000 mm. */
+const [LEAST_READABLE, MOST_READABLE] = [0.01, 10_000];
+
 /** A Markdown image of a history. @param planned the day of the next check by the plan */
 export type HistoryPicture = (history: History, planned: string | undefined) => string;
 
@@ -80,9 +83,13 @@ function inOtherUnits(text: string, annotated: string): string {
   if (!read.ok) return '';
   const { low, high, unit } = read.value.value;
   const others = DIMENSIONS[dimension].units.filter((other) => other.symbol !== unit.symbol);
-  const shown = others.map((other) => {
-    const [from, to] = [low, high].map((value) => significant((value - other.offset) / other.factor));
-    return from === to ? `${from} ${other.symbol}` : `${from} … ${to} ${other.symbol}`;
+  const shown = others.flatMap((other) => {
+    const [from, to] = [(low - other.offset) / other.factor, (high - other.offset) / other.factor];
+    const size = Math.max(Math.abs(from), Math.abs(to));
+    if (size !== 0 && (size < LEAST_READABLE || size > MOST_READABLE)) return [];
+    return from === to
+      ? `${significant(from)} ${other.symbol}`
+      : `${significant(from)} … ${significant(to)} ${other.symbol}`;
   });
   return shown.length === 0 ? '' : `= ${shown.join(' = ')}`;
 }

@@ -4,6 +4,7 @@ import type { MapNode, Origin, SyntaxTree } from '../syntax/nodes.ts';
 import type { ModelProblem } from './problem.ts';
 import { ENTRY_KEYS, type FileKind, SCHEMAS } from './schema.ts';
 import { checkStructure } from './structure.ts';
+import { quoted } from './structure-values.ts';
 import { validatorOfRoot } from './validators.ts';
 
 /**
@@ -21,6 +22,12 @@ export function checkRoot(
   if (first === undefined) return;
   const { start, end } = first.root?.pairs[0]?.key ?? { start: 0, end: 0 };
   const place: Origin = { part: first, start, end };
+  if (topLevel.length === 0) {
+    const keys = (SCHEMAS[kind].required ?? []).map(quoted).join(' and ');
+    const sentence = `The ${kind} file is empty; it needs the keys ${keys}`;
+    problems.push({ rule: 'schema', origin: place, sentence, suggestions: [], subject: '' });
+    return;
+  }
   const node: MapNode = { kind: 'map', flow: false, start: 0, end: 0, pairs: [], ...first.root };
   const root: Cursor = { part: first, node };
   const withoutEntries: Cursor = { part: first, node: { kind: 'map', flow: true, start: 0, end: 0, pairs: [] } };
