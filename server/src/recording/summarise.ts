@@ -1,15 +1,14 @@
 /** Turns the rows of a log, chunk after chunk, into what the recording says. The memory does not grow with the log. */
-import type { RecordingBasis, RecordingSummary, UsedColumn } from '../evaluate/recording-summary.ts';
-import { countDensity } from './density.ts';
+import type { Ramp, RecordingBasis, RecordingSummary, UsedColumn } from '../evaluate/recording-summary.ts';
 import type { LogHumidity } from './log-quantities.ts';
 import { countOutside } from './outside.ts';
 import { countRange } from './ranges.ts';
 import { recordedState } from './recorded-state.ts';
 import { type Cell, rowCells } from './row-cells.ts';
-import { countAtSensor } from './sensor-humidity.ts';
-import { steepest } from './steepest.ts';
+import { countStates } from './state-counts.ts';
+import { type Steepest, type SteepStretch, steepest } from './steepest.ts';
 import { showTime, type TimeFormat } from './time-format.ts';
-import { type TimeSteps, timeSteps, usualStep } from './time-steps.ts';
+import { type TimeFaults, type TimeSteps, timeSteps, usualStep } from './time-steps.ts';
 
 /** Rows of a log, canonical; what cannot be read is NaN. */
 export interface RowChunk {
@@ -26,48 +25,25 @@ export interface Summarising {
   finish(columns: readonly UsedColumn[], brokenRows: number): RecordingSummary | undefined;
 }
 
-const STATE_QUANTITIES = [
-  'air-temperature',
-  'relative-humidity',
-  'dew-point',
-  'dew-point-depression',
-  'mixing-ratio',
-] as const;
-
 export function summarise(basis: RecordingBasis, humidity: LogHumidity, clock: TimeFormat['clock']): Summarising {
-  const faults = { timeless: 0, valueless: 0, speedless: 0, impossible: 0, takenAsSaturated: 0 };
+  const faults = { timeless: 0, valueless: 0, speedless: 0 };
   const outside = countOutside(basis.envelopes);
-  const sensors = basis.rises.map((rise) => countAtSensor(rise, basis));
-  const ranges = STATE_QUANTITIES.map((quantity) => ({ quantity, range: countRange(quantity) }));
+  const states = countStates(basis);
   const speeds = countRange('speed');
-  const density = countDensity();
   const ramps = steepest();
-  const cells = rowCells((airCelsius, value, pressure) => recordedState(airCelsius, pressure, humidity, value), settle);
-  const before: { cell: Cell | undefined; time: number; speed: number | undefined } = {
-    cell: undefined,
-    time: 0,
-    speed: undefined,
-  };
+  const cells = rowCells(
+    (airCelsius, value, pressure) => recordedState(airCelsius, pressure, humidity, value),
+    states.add,
+  );
+  const before: RowBefore = { cell: undefined, time: 0, speed: undefined };
   let steps: TimeSteps | undefined;
   let rows = 0;
   let usedSeconds = 0;
   let step = 0;
   let first = 0;
 
-  /** What a state of air says, whenever it was. */
-  function settle({ state, time, rows: count, seconds }: Cell): void {
-    if (state === undefined) {
-      faults.impossible += count;
-      return;
-    }
-    if (state.takenAsSaturated) faults.takenAsSaturated += count;
-    for (const sensor of sensors) sensor.add(state, time, seconds);
-    for (const { quantity, range } of ranges) range.add(state.values[quantity], seconds);
-    if (state.dewPointCelsius !== undefined) density.add(state.air.airCelsius, state.dewPointCelsius, seconds);
-  }
-
   /** The row before stands for these seconds. */
-  function stand({ cell, time, speed }: typeof before, seconds: number): void {
+  function stand({ cell, time, speed }: RowBefore, seconds: number): void {
     if (cell === undefined) return;
     cell.seconds += seconds;
     if (cell.state === undefined) return;
@@ -121,44 +97,41 @@ export function summarise(basis: RecordingBasis, humidity: LogHumidity, clock: T
       cells.finish();
       if (steps === undefined || usedSeconds === 0) return undefined;
       const shown = (time: number): string => showTime(time, clock);
-      const { longestGap, ...times } = steps.faults;
-      const { rising, falling } = ramps.finish();
-      const stretch = (found: NonNullable<typeof rising>) => ({
-        ...found,
-        from: shown(found.from),
-        to: shown(found.to),
-      });
+      const [from, to, seconds] = [shown(first), shown(before.time), steps.elapsed];
+      const { faults: ofStates, sensors, ranges, density } = states.finish(shown);
+      const ofTimes = faultsShown(steps.faults, shown);
+      const speed = speeds.finish();
       return {
         basis,
-        extent: {
-          rows,
-          from: shown(first),
-          to: shown(before.time),
-          seconds: steps.elapsed,
-          usedSeconds,
-          step,
-          columns,
-        },
-        faults: {
-          brokenRows,
-          ...faults,
-          ...times,
-          ...(longestGap === undefined ? {} : { longestGap: { ...longestGap, from: shown(longestGap.from) } }),
-        },
+        extent: { rows, from, to, seconds, usedSeconds, step, columns },
+        faults: { brokenRows, ...faults, ...ofStates, ...ofTimes },
         outside: outside.finish(usedSeconds, shown),
-        sensors: sensors.flatMap((sensor) => sensor.finish(shown) ?? []),
-        ramps: {
-          ...(rising === undefined ? {} : { rising: stretch(rising) }),
-          ...(falling === undefined ? {} : { falling: stretch(falling) }),
-        },
-        ranges: Object.fromEntries(
-          [...ranges, { quantity: 'speed', range: speeds }].flatMap(({ quantity, range }) => {
-            const found = range.finish();
-            return found === undefined ? [] : [[quantity, found]];
-          }),
-        ),
-        density: density.finish(),
+        sensors,
+        ramps: rampsShown(ramps.finish(), shown),
+        ranges: { ...ranges, ...(speed === undefined ? {} : { speed }) },
+        density,
       };
     },
+  };
+}
+
+interface RowBefore {
+  /** Undefined where the row has no value. */
+  cell: Cell | undefined;
+  time: number;
+  speed: number | undefined;
+}
+
+type ShownTime = (time: number) => string;
+
+function faultsShown({ longestGap, ...counts }: TimeFaults, shown: ShownTime) {
+  return longestGap === undefined ? counts : { ...counts, longestGap: { ...longestGap, from: shown(longestGap.from) } };
+}
+
+function rampsShown({ rising, falling }: ReturnType<Steepest['finish']>, shown: ShownTime): RecordingSummary['ramps'] {
+  const ramp = (found: SteepStretch): Ramp => ({ ...found, from: shown(found.from), to: shown(found.to) });
+  return {
+    ...(rising === undefined ? {} : { rising: ramp(rising) }),
+    ...(falling === undefined ? {} : { falling: ramp(falling) }),
   };
 }
