@@ -16,6 +16,11 @@ export interface SaltChoice {
 /** Every salt that a check may name, as files spell it. */
 export const SALT_NAMES: readonly string[] = SALT_IDS;
 
+/** The salt that a reading says it was compared over, such as NaCl in `saturated-salt NaCl`, whether it is known or not. */
+export function saltUsed(using: string | undefined): string | undefined {
+  return /^saturated-salt (\S+)$/.exec(using ?? '')?.[1];
+}
+
 /** @param celsius temperature of the check, where it is given @returns every salt, from dry to wet */
 export function saltChoices(celsius: number | undefined, exposures: readonly string[]): readonly SaltChoice[] {
   return SALT_IDS.map((id) => {

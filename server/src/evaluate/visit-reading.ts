@@ -4,6 +4,7 @@ import type { CalendarDate, HeaterDuringCheck, Reading, VisitHeader } from '../m
 import { SALT_COVERAGE, SALT_IDS, type SaltHumidity, saltHumidity } from '../physics/saturated-salts.ts';
 import type { QuantityName } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
+import { saltUsed } from './salt-choices.ts';
 import { isUnread } from './unread.ts';
 
 /** One pair, in canonical units. */
@@ -96,7 +97,7 @@ function ofTable(reading: Reading, coverage: number): number | undefined {
 
 /** Over the salt that a reading names, at the temperature of the reading. */
 function humidityOverSalt({ using, at }: Reading): SaltHumidity | undefined {
-  const [, name] = /^saturated-salt (\S+)$/.exec(using?.value ?? '') ?? [];
+  const name = saltUsed(using?.value);
   const salt = SALT_IDS.find((id) => id === name);
   const humidity = salt === undefined || at === undefined ? undefined : saltHumidity(salt, at.value.value);
   return humidity?.ok === true ? humidity.value : undefined;

@@ -3,7 +3,7 @@ import { nearestWord } from '../../base/nearest.ts';
 import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
 import { handoverSteps, stepKeys, stepOfKey } from '../../evaluate/handover-plan.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
+import { SALT_NAMES, saltUsed } from '../../evaluate/salt-choices.ts';
 import { isNamedAsLog } from '../../evaluate/visited-recording.ts';
 import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
@@ -119,16 +119,17 @@ function quantityNotShown({ point, quantity, using }: Reading, { points }: Evalu
 
 /** What a probe shows of itself while it is checked, whether the point reports it or not. */
 function isShownByProbe(quantity: string, using: string | undefined, { point, heater }: PointEvaluation): boolean {
-  if (quantity === 'relative-humidity') return using?.startsWith('saturated-salt ') === true;
+  if (quantity === 'relative-humidity') return saltUsed(using) !== undefined;
   return quantity === 'air-temperature' && (point.airTemperatureProbe !== undefined || !heater.on);
 }
 
 function saltNotThere({ using, point }: Reading): readonly FindingDraft[] {
-  const [, before = '', salt] = /^(saturated-salt )(\S+)$/.exec(using?.value ?? '') ?? [];
+  const salt = saltUsed(using?.value);
   if (using === undefined || salt === undefined || SALT_NAMES.some((known) => known === salt)) return [];
   const near = nearestWord(salt, SALT_NAMES)?.word;
   const then = near === undefined ? `Known are ${SALT_NAMES.join(', ')}.` : `The nearest is “${near}”.`;
-  const edit = near === undefined ? undefined : replaceInScalar(using.cursor, before.length, using.value.length, near);
+  const { length } = using.value;
+  const edit = near === undefined ? undefined : replaceInScalar(using.cursor, length - salt.length, length, near);
   return [
     {
       message: `“${salt}” is no salt whose humidity is known. ${then}`,
