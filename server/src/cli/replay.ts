@@ -10,6 +10,7 @@ import {
 } from '../evaluate/recording-answer.ts';
 import { recordingBasis } from '../evaluate/recording-basis.ts';
 import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recording-summary.ts';
+import { LOG_HUMIDITIES } from '../recording/log-quantities.ts';
 import { SEVERITIES } from '../rules/rule.ts';
 import { type Call, choice } from './call.ts';
 import { reaches } from './file-report.ts';
@@ -55,9 +56,7 @@ function namedColumns(option: string | undefined): NamedColumns | undefined {
 }
 
 function doubtWords({ doubts, columns }: DetectedColumns): string {
-  const hasHumidity = Object.keys(columns).some(
-    (key) => !['time', 'air-temperature', 'pressure', 'speed'].includes(key),
-  );
+  const hasHumidity = LOG_HUMIDITIES.some((key) => columns[key] !== undefined);
   const humidity = hasHumidity ? {} : { 'relative-humidity': 'COLUMN' };
   const example = Object.entries({ time: 'COLUMN', 'air-temperature': 'COLUMN', ...humidity, ...columns });
   const words = example.map(([key, column]) => `${key}=${column}`).join(',');
