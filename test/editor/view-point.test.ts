@@ -72,7 +72,7 @@ describeInEditor('the views of points', () => {
     await page.locator('.view-line', { hasText: 'rise: 6 K' }).click();
     await save(page);
     await expect.poll(site).toBe(before.replace('rise: 8 K', 'rise: 6 K'));
-    await view.locator('h2', { hasText: 'Findings as it is' }).waitFor();
+    await view.locator('h2', { hasText: 'Findings of the file as it is' }).waitFor();
     await runCommand(page, 'Undo');
     await page.locator('.view-line', { hasText: 'rise: 6 K' }).waitFor({ state: 'detached' });
     await save(page);

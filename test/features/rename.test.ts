@@ -59,7 +59,7 @@ describe('renaming', () => {
   });
 
   it.each([
-    ['a space to no kebab-case', site('  kiln|-2:'), 'Kiln 2', /not in kebab-case/],
+    ['a space to a name with capitals and a blank', site('  kiln|-2:'), 'Kiln 2', /lower-case letters/],
     ['a space to the name of another', site('  kiln|-2:'), 'hall', /given already to another space/],
     ['a point to a tag with a blank', site('  K2-MT|-101:'), 'K2 101', /no blanks/],
     ['a point to a tag that is there', site('  K2-MT|-101:'), 'K2-MT-102', /given already to another point/],

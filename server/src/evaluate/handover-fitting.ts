@@ -77,7 +77,7 @@ function headSeen({ facts, point, humidityProbeModel }: PointEvaluation): Seen {
   const hottest = facts.get('highest-head-temperature');
   const range = humidityProbeModel?.model?.value.ranges?.value.temperature;
   const drains = point.humidityProbe?.value.mounting?.value.attitude?.value !== 'head-up';
-  const stands = `The head is in the moving air${drains ? ', and water on the stem runs away from the sensor' : ''}`;
+  const stands = `The head is in the moving air${drains ? ', and no water runs along the stem to the sensor' : ''}`;
   if (!isKnown(hottest) || range === undefined) return { expect: `${stands}.`, facts: [] };
   const limit = showQuantity(range.value.high, 'temperature');
   return { expect: `${stands}; it gets no hotter than ${showFact(hottest)} of ${limit} allowed.`, facts: [hottest] };

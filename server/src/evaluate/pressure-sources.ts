@@ -25,5 +25,5 @@ export function pressureSources(space: SpaceEvaluation, { ownPressure }: Measure
 
 function weather({ pressure }: SpaceEvaluation): UncertaintySource {
   const text = `${pressure.input.text} ± ${showQuantity(WEATHER_PRESSURE, 'pressure')} with the weather`;
-  return limitsSource('pressure', 'pressure', WEATHER_PRESSURE, [{ ...pressure.input, text }]);
+  return limitsSource('weather', 'pressure', WEATHER_PRESSURE, [{ ...pressure.input, text }]);
 }

@@ -64,7 +64,7 @@ function refusalOf(kind: NameKind, name: string): string | undefined {
   if (kind !== 'point') {
     return KEBAB_CASE.test(name)
       ? undefined
-      : `“${name}” is not in kebab-case: lower-case letters and digits, joined by hyphens.`;
+      : `“${name}” cannot be a name: names are lower-case letters and digits, joined by hyphens.`;
   }
   if (!/^[^\s"'\\]+$/.test(name)) return 'A tag has no blanks and no quotes.';
   const read = readAirTemperatureSource(name);

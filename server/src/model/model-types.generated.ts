@@ -16,7 +16,10 @@ export interface SiteFile {
   readonly dewright?: Located<1>;
   /** What holds for the whole site: its name, its altitude, its kits, its defaults. */
   readonly site?: Located<SiteHeader>;
-  /** The rooms, chambers, ducts and lines of the site, each by its name in kebab-case. */
+  /**
+   * The rooms, chambers, ducts and lines of the site, each by its name: lower-case letters and digits, joined by
+   * hyphens.
+   */
   readonly spaces?: Located<ReadonlyMap<string, Located<Space>>>;
   /** The measurement points of the site, each by its tag. A tag has no blanks and is unique over the workspace. */
   readonly points?: Located<ReadonlyMap<string, Located<Point>>>;
@@ -72,7 +75,7 @@ export type Hazard =
 
 /** What holds for the whole site: its name, its altitude, its kits, its defaults. */
 export interface SiteHeader {
-  /** The name by which visits refer to the site, in kebab-case. */
+  /** The name by which visits refer to the site: lower-case letters and digits, joined by hyphens. */
   readonly id?: Located<string>;
   /** The site in words, as it appears in reports. */
   readonly title?: Located<string>;
@@ -186,7 +189,9 @@ export interface Point {
   readonly supply?: Located<Supply>;
   /** The analogue outputs and registers of the point, each by the name on the terminal or in the register list. */
   readonly signals?: Located<ReadonlyMap<string, Located<Signal>>>;
-  /** The alarms raised from the point's quantities, each by its name in kebab-case. */
+  /**
+   * The alarms raised from the point's quantities, each by its name: lower-case letters and digits, joined by hyphens.
+   */
   readonly alarms?: Located<ReadonlyMap<string, Located<Alarm>>>;
   /** How and how often the point is checked against something better. */
   readonly checks?: Located<Checks>;
@@ -412,7 +417,7 @@ export interface KitFile {
 
 /** The name of the kit. */
 export interface KitHeader {
-  /** The kit's name in kebab-case. */
+  /** The kit's name: lower-case letters and digits, joined by hyphens. */
   readonly id?: Located<string>;
   /** The kit in words, as it appears in reports. */
   readonly title?: Located<string>;

@@ -104,7 +104,7 @@ function summaryOf({ findings: { gone, come, changed }, facts }: Change): string
 
 function asItIs({ findings, file }: Analysis, tag: string): readonly MarkupElement[] {
   const own = findings.filter(({ subject }) => subject === tag);
-  return [heading(2, 'Findings as it is'), findingList(own, file, 'Nothing is found.')];
+  return [heading(2, 'Findings of the file as it is'), findingList(own, file, 'Nothing is found.')];
 }
 
 function outcome(before: Analysis, after: Analysis, { findings, facts }: Change): readonly MarkupElement[] {

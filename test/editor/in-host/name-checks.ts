@@ -43,7 +43,7 @@ export const NAME_CHECKS: Checks<'names'> = {
 
   async 'a name that does not fit, and a word that is no name, are refused with the reason'() {
     const site = await open(SITE_FILE);
-    matches(await refusalOf(rename(site, 'hp-heated', 'HP heated')), /“HP heated” is not in kebab-case/);
+    matches(await refusalOf(rename(site, 'hp-heated', 'HP heated')), /“HP heated” cannot be a name/);
     const number = ask(site, 'prepareRename', placeOf(site, '210 m'));
     matches(await refusalOf(number), /Only spaces, points, models, kits, sites and anchors can be renamed/);
   },
