@@ -7,7 +7,8 @@ import { sectionOf } from '../../server/src/pictures/section.ts';
 import { sectionDrawing } from '../../server/src/pictures/section-drawing.ts';
 import { known } from '../evaluate/evaluated-site.ts';
 import { installedPoint, type SiteText } from '../evaluate/installed-point.ts';
-import { lengthOf, only, textOf, withClass } from './drawn.ts';
+import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from '../samples/sample-files.ts';
+import { crossedLabels, lengthOf, only, textOf, withClass } from './drawn.ts';
 
 const KILN = '{air: {temperature: 55 .. 78 degC, humidity: 35 .. 88 %RH, speed: 2 .. 4 m/s}, wall: WALL}';
 const WALL = '{thickness: 1.5 mm, material: stainless-steel, insulation: 80 mm, insulation-material: mineral-wool}';
@@ -15,6 +16,7 @@ const WALL = '{thickness: 1.5 mm, material: stainless-steel, insulation: 80 mm, 
 interface Mounted {
   readonly attitude?: string;
   readonly insulation?: number;
+  readonly insulationBeside?: number;
   readonly position?: string;
   readonly insertions?: readonly [number, number];
   readonly wall?: string;
@@ -23,6 +25,7 @@ interface Mounted {
 function mountedPoint({
   attitude = 'horizontal',
   insulation = 25,
+  insulationBeside = insulation,
   position = 'below',
   insertions = [200, 180],
   wall = WALL,
@@ -30,7 +33,7 @@ function mountedPoint({
   const text: SiteText = {
     space: KILN.replace('WALL', wall),
     point: `humidity-probe: {model: heated, heater: {mode: continuous, rise: 8 K}, mounting: {insertion: ${insertions[0]} mm, attitude: ${attitude}, insulation: ${insulation} mm}},
-      air-temperature-probe: {model: slim, mounting: {insertion: ${insertions[1]} mm, insulation: ${insulation} mm, spacing: 120 mm, position: ${position}}}`,
+      air-temperature-probe: {model: slim, mounting: {insertion: ${insertions[1]} mm, insulation: ${insulationBeside} mm, spacing: 120 mm, position: ${position}}}`,
   };
   return installedPoint(text);
 }
@@ -99,6 +102,40 @@ describe('a section is drawn to scale', () => {
   });
 });
 
+describe('no label crosses a dimension line', () => {
+  const length = fc.integer({ min: 60, max: 1200 });
+  const thin = fc.integer({ min: 0, max: 60 });
+
+  it.each(ATTITUDES)('%s, for random walls, fittings and probes on any side', (attitude) => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...POSITIONS),
+        fc.tuple(length, fc.integer({ min: 0, max: 60 })),
+        fc.tuple(thin, thin),
+        fc.integer({ min: 1, max: 200 }),
+        (position, [insertion, shorter], [insulation, insulationBeside], ofWall) => {
+          const wall = WALL.replace('80 mm', `${ofWall} mm`);
+          const insertions = [insertion, Math.max(20, insertion - shorter)] as const;
+          const mounted = { attitude, position, insertions, insulation, insulationBeside, wall };
+          expect(crossedLabels(drawn(mountedPoint(mounted)))).toEqual([]);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('in the sections of all sample points', () => {
+    const workspace = sampleWorkspace();
+    const sections = SAMPLE_NAMES.filter((name) => name.endsWith('.dewsite.yaml')).flatMap((name) => {
+      const { content } = analysisOf(workspace, name);
+      const points = content.kind === 'site' ? [...content.site.points.values()] : [];
+      return points.filter((point) => sectionOf(point).ok);
+    });
+    expect(sections.length).toBeGreaterThan(5);
+    for (const point of sections) expect(crossedLabels(drawn(point))).toEqual([]);
+  });
+});
+
 describe('what is wet is marked where the facts say so, and nowhere else', () => {
   it('wall and fitting, for any insulation', () => {
     const insulation = fc.integer({ min: 0, max: 60 });
@@ -113,7 +150,7 @@ describe('what is wet is marked where the facts say so, and nowhere else', () =>
           const facts = part === 'wall' ? point.space?.facts : point.facts;
           const isBelow = known(facts?.get(`${part}-margin`)).value < 0;
           expect(withClass(drawing, `${part}-condenses`).length).toBe(isBelow ? 1 : 0);
-          expect(withClass(drawing, 'wet').map(textOf).includes(`${part} condenses,`)).toBe(isBelow);
+          expect(withClass(drawing, 'wet').map(textOf).includes(`${part} condenses`)).toBe(isBelow);
           if (isBelow) wet++;
           else dry++;
         }

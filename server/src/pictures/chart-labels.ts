@@ -2,7 +2,7 @@
 import type { MarkupElement } from '../base/markup.ts';
 import type { ChartItem, LabelSpot } from './chart-item.ts';
 import { FRAME } from './chart-plane.ts';
-import { label } from './svg.ts';
+import { CHARACTER_WIDTH, label } from './svg.ts';
 
 interface Box {
   readonly left: number;
@@ -11,8 +11,6 @@ interface Box {
   readonly bottom: number;
 }
 
-/** Of the drawings' font, on average and for safety. Pixels. */
-export const CHARACTER_WIDTH = 7;
 const [ABOVE_LINE, BELOW_LINE] = [11, 4];
 
 /** @param items what matters most first */

@@ -1,8 +1,7 @@
 /** The legend of a chart: a row for each thing that it shows, in as many lines as its words need. */
 import type { MarkupElement } from '../base/markup.ts';
 import { type ChartItem, SWATCH } from './chart-item.ts';
-import { CHARACTER_WIDTH } from './chart-labels.ts';
-import { group, label } from './svg.ts';
+import { CHARACTER_WIDTH, group, label } from './svg.ts';
 
 const LEFT = 24;
 const TEXT_LEFT = LEFT + 2 * SWATCH.across + 10;

@@ -7,14 +7,14 @@ import { showQuantity } from '../quantity/format-quantity.ts';
 import { densityItems, recordedAir } from './chart-density.ts';
 import { axes, gridLines } from './chart-grid.ts';
 import type { ChartItem, ChartSubject } from './chart-item.ts';
-import { CHARACTER_WIDTH, placeLabels } from './chart-labels.ts';
+import { placeLabels } from './chart-labels.ts';
 import { legendOf } from './chart-legend.ts';
 import { alarmItems, limitItems } from './chart-limits.ts';
 import { phaseItems } from './chart-phases.ts';
 import { type ChartPlane, FRAME, type HumidityAxis, planeOf } from './chart-plane.ts';
 import { airOverSalts, saltItems } from './chart-salts.ts';
 import { airAtSensors, sensorItems } from './chart-sensors.ts';
-import { circle, drawing, group, label, placeAttributes, shortened } from './svg.ts';
+import { CHARACTER_WIDTH, circle, drawing, group, label, placeAttributes, shortened } from './svg.ts';
 
 const WIDTH = 620;
 

@@ -5,9 +5,9 @@ import { type Corner, showCorner } from '../evaluate/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { Section, SectionSurface } from './section.ts';
-import { drawCollar, drawInsertion, drawLayers, drawScaleBar, drawSpacing } from './section-dimensions.ts';
+import { drawInsertion, drawScaleBar, drawSpacing, drawWallParts } from './section-dimensions.ts';
 import { frameOf, type SectionFrame } from './section-frame.ts';
-import { drawName, drawTemperatures } from './section-labels.ts';
+import { drawName, drawTemperatures, drawWetNames } from './section-labels.ts';
 import { drawProbe, placedProbes } from './section-stems.ts';
 import { drawTemperatureKey, temperatureScale } from './section-temperatures.ts';
 import { drawWall, isWet } from './section-wall.ts';
@@ -49,8 +49,8 @@ export function sectionDrawing(
           ...drawName(each, frame),
         ]),
       ),
-      ...drawLayers(section, frame),
-      ...placed.flatMap((each) => drawCollar(each, section, frame)),
+      ...drawWetNames(section, placed[0], frame),
+      ...drawWallParts(section, placed, frame),
       ...placed.map((each) => drawInsertion(each, frame)),
       ...drawSpacing(section, frame),
       ...drawAir(section, frame),

@@ -29,7 +29,7 @@ export interface SectionFrame {
 
 const WIDTH = 760;
 /** px around what is drawn to scale, for labels. */
-const FLAT_MARGINS = { before: 110, beyond: 180, side: 84 };
+const FLAT_MARGINS = { before: 110, beyond: 180, side: 100 };
 const UPRIGHT_MARGINS = { before: 40, beyond: 64, side: 240 };
 /** px that the section may take. */
 const LARGEST_ALONG = { flat: WIDTH - FLAT_MARGINS.before - FLAT_MARGINS.beyond, upright: 330 };

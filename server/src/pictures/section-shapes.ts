@@ -4,7 +4,7 @@ import type { SectionFrame, SectionPlace } from './section-frame.ts';
 import { polygon, polyline, type XY } from './svg.ts';
 
 /** A stretch along the stem and one across it, m. */
-export interface SectionBox {
+interface SectionBox {
   readonly along: readonly [from: number, to: number];
   readonly across: readonly [from: number, to: number];
 }

@@ -13,18 +13,24 @@ export interface PlacedProbe {
   readonly labelSide: number;
 }
 
+/** The humidity probe first. */
 export function placedProbes(
   { humidityProbe, airTemperatureProbe }: Section,
   frame: SectionFrame,
-): readonly PlacedProbe[] {
+): readonly [PlacedProbe, ...PlacedProbe[]] {
   const first = { probe: humidityProbe, across: 0, labelSide: frame.freeSide };
   if (airTemperatureProbe === undefined) return [first];
   return [first, { probe: airTemperatureProbe, across: frame.beside, labelSide: -frame.freeSide }];
 }
 
+/** Where a probe ends on the side of its labels, across, m. */
+export function edgeOf({ probe, across, labelSide }: PlacedProbe): number {
+  return across + (labelSide * Math.max(probe.diameter ?? 0, probe.head?.diameter ?? 0)) / 2;
+}
+
 /** Pieces that a stem is coloured in. */
 const PIECES = 24;
-/** px of the stem outside the wall, and the least width of one that the kit gives no diameter of. */
+/** px of the stem outside the wall. */
 const OUTSIDE = 26;
 
 /** @param dewPointCelsius where the stems are wet below it */

@@ -1,10 +1,9 @@
 /** The wall of a section with its layers, the openings for the fittings, their insulation, and where it is wet. */
 import type { MarkupElement } from '../base/markup.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Section, SectionProbe, SectionSurface } from './section.ts';
 import { openingOf, ownThickness, type SectionFrame } from './section-frame.ts';
 import { boxIn, sideOf, wetStrokes } from './section-shapes.ts';
-import { group, label, line } from './svg.ts';
+import { group, line } from './svg.ts';
 
 /** Where a fitting goes through the wall, across, m. */
 interface Opening {
@@ -68,21 +67,14 @@ function wetSurfaces(section: Section, frame: SectionFrame, openings: readonly O
     ? [...strokes(frame, frame.wallFrom, first.from), ...strokes(frame, last.to, frame.wallTo)]
     : [];
   const fittingStrokes = isFittingWet ? strokes(frame, ofHumidityProbe.from, ofHumidityProbe.to) : [];
-  const words = [...(isFittingWet ? wetWords('fitting', fitting) : []), ...(isWallWet ? wetWords('wall', wall) : [])];
   return [
     ...(isWallWet ? [group({ class: 'wall-condenses' }, wallStrokes)] : []),
     ...(isFittingWet ? [group({ class: 'fitting-condenses' }, fittingStrokes)] : []),
-    ...besideWallEnd(frame, words),
   ];
 }
 
 export function isWet({ margin }: SectionSurface): boolean {
   return margin.value < 0;
-}
-
-/** In two short lines: beside the wall there is no room for a long one. */
-function wetWords(part: string, { margin }: SectionSurface): readonly string[] {
-  return [`${part} condenses,`, `${showQuantity(-margin.value, 'temperature-difference')} below the dew point`];
 }
 
 function strokes(frame: SectionFrame, from: number, to: number): readonly MarkupElement[] {
@@ -92,17 +84,4 @@ function strokes(frame: SectionFrame, from: number, to: number): readonly Markup
     frame.at({ along: 0, across: from }, [1, 0]),
   ];
   return wetStrokes(start, end, sideOf(start, end, inAir));
-}
-
-const LINE = 14;
-
-/** Lines at the end of the wall that no other label needs; away from the stems, or from the wall into the air. */
-function besideWallEnd(frame: SectionFrame, words: readonly string[]): readonly MarkupElement[] {
-  const across = frame.freeSide < 0 ? frame.wallFrom : frame.wallTo;
-  const [x, y] = frame.at({ along: 0, across }, frame.isFlat ? [12, frame.freeSide * 10] : [20, frame.freeSide * 8]);
-  const [, inAir] = frame.at({ along: 0, across }, [1, 0]);
-  const goesUp = frame.isFlat ? frame.freeSide < 0 : inAir < frame.at({ along: 0, across })[1];
-  const top = goesUp ? y - LINE * (words.length - 1) : y;
-  const anchor = frame.isFlat || frame.freeSide > 0 ? 'wet' : 'wet end';
-  return words.map((text, row) => label([x, top + LINE * row], text, { class: anchor }));
 }

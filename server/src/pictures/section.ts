@@ -17,7 +17,7 @@ import { MATERIALS } from '../physics/materials.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import type { Origin } from '../syntax/nodes.ts';
 
-export type Attitude = 'horizontal' | 'head-up' | 'head-down';
+type Attitude = 'horizontal' | 'head-up' | 'head-down';
 export type Position = NonNullable<AirTemperatureProbeMounting['position']>['value'];
 
 /** Lengths in m, temperatures in °C. */
