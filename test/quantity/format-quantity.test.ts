@@ -50,6 +50,10 @@ it.each<[number, Dimension, string, string]>([
   [5400, 'time', '90 min', '90 min'],
   [86_400 * 30, 'time', '30 d', '30 d'],
   [365.2425 * 86_400, 'time', '12 months', '12 months'],
+  [0.00021, 'temperature-difference', '0.00021 K', '0.00021 K'],
+  [2.8e-6, 'temperature-difference', '< 0.0001 K', '0.0000028 K'],
+  [-6.1e-12, 'relative-humidity', '> -0.0001 %RH', '-0.00000000061 %RH'],
+  [0, 'relative-humidity', '0 %RH', '0 %RH'],
 ])('%d as %s is shown as “%s” and written as “%s”', (value, dimension, shown, written) => {
   expect([showQuantity(value, dimension), writeQuantity(value, dimension)]).toEqual([shown, written]);
 });

@@ -81,15 +81,14 @@ function inOtherUnits(text: string, annotated: string): string {
   if (dimension === undefined) return '';
   const read = readRange(text, dimension);
   if (!read.ok) return '';
-  const { low, high, unit } = read.value.value;
+  const { low, high, unit, gauge } = read.value.value;
   const others = DIMENSIONS[dimension].units.filter((other) => other.symbol !== unit.symbol);
   const shown = others.flatMap((other) => {
     const [from, to] = [(low - other.offset) / other.factor, (high - other.offset) / other.factor];
     const size = Math.max(Math.abs(from), Math.abs(to));
     if (size !== 0 && (size < LEAST_READABLE || size > MOST_READABLE)) return [];
-    return from === to
-      ? `${significant(from)} ${other.symbol}`
-      : `${significant(from)} … ${significant(to)} ${other.symbol}`;
+    const symbol = gauge ? `${other.symbol}(g)` : other.symbol;
+    return from === to ? `${significant(from)} ${symbol}` : `${significant(from)} … ${significant(to)} ${symbol}`;
   });
   return shown.length === 0 ? '' : `= ${shown.join(' = ')}`;
 }

@@ -50,7 +50,10 @@ const TYPOGRAPHY: Readonly<Record<string, string>> = { degC: '°C', mm2: 'mm²',
 export function showQuantity(value: number, dimension: Dimension): string {
   const { unit, factor, decimals } = displayOf(Math.abs(value), dimension);
   const [shown, least] = [value / factor, 10 ** -(decimals + NEGLIGIBLE_DECIMALS)];
-  const number = shown > 0 && shown < least ? `< ${formatNumber(least, decimals)}` : formatNumber(shown, decimals);
+  const isNegligible = shown !== 0 && Math.abs(shown) < least;
+  const number = isNegligible
+    ? `${shown > 0 ? '< ' : '> -'}${formatNumber(least, decimals)}`
+    : formatNumber(shown, decimals);
   return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
 }
 
