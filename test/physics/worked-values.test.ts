@@ -1,11 +1,27 @@
 import { expect, it } from 'vitest';
+import { valueIfOk } from '../../server/src/base/outcome.ts';
 import { dryAirProperties } from '../../server/src/physics/air-properties.ts';
+import { conductorOf } from '../../server/src/physics/conductors.ts';
+import { enhancementFactor } from '../../server/src/physics/enhancement.ts';
 import { headConductance } from '../../server/src/physics/head-conductance.ts';
-import { verticalCylinderNusselt, verticalPlateNusselt } from '../../server/src/physics/heat-transfer.ts';
+import {
+  grashofNumber,
+  reynoldsNumber,
+  verticalCylinderNusselt,
+  verticalPlateNusselt,
+} from '../../server/src/physics/heat-transfer.ts';
 import { timeConstantAtSpeed } from '../../server/src/physics/lag.ts';
+import type { AirState } from '../../server/src/physics/moist-air.ts';
+import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/partials.ts';
 import { wakeWarming } from '../../server/src/physics/plume.ts';
+import * as quantities from '../../server/src/physics/quantities.ts';
 import { radiationError } from '../../server/src/physics/radiation.ts';
+import { saturation, saturationPressure } from '../../server/src/physics/saturation.ts';
+import { airState } from '../../server/src/physics/state.ts';
 import { insertionNeeded } from '../../server/src/physics/stem-conduction.ts';
+import { cableLoopResistance } from '../../server/src/physics/supply-cable.ts';
+import * as vapourPressure from '../../server/src/physics/vapour-pressure.ts';
+import { wetBulb, wetBulbOver, wetBulbPartials } from '../../server/src/physics/wet-bulb.ts';
 
 /** Values that the documentation of the models states as 'computed': they show what to expect, and must stay true. */
 const AIR = dryAirProperties(64, 101_325);
@@ -40,4 +56,51 @@ it('a wall 5 K colder pulls a steel probe by 0.15 K, to its last digit', () => {
 it('a 6 × 0.5 mm steel tube needs 73 mm for 0.1 K, to its last digit', () => {
   const needed = insertionNeeded({ diameter: 0.006, wallThickness: 0.0005, conductivity: 17 }, 60, 60, 30, 0.1);
   expect(needed.ok && needed.value * 1000).toBeCloseTo(72.9, 1);
+});
+
+/** Air of 1 atm. */
+function air(celsius: number, relativeHumidity: number): AirState {
+  const state = airState(celsius, 101_325, { quantity: 'relative-humidity', value: relativeHumidity });
+  if (!state.ok) throw new Error('no such air');
+  return state.value;
+}
+
+const ROOM = air(20, 0.5);
+const COLD = air(-10, 0.5);
+const DRY = air(5, 0.2);
+const WARM = air(25, 0.5);
+const HALF_SQUARE_MILLIMETRE = conductorOf(0.5e-6);
+
+it.each([
+  ['relative humidity over ice', valueIfOk(quantities.relativeHumidityOverIce(COLD)), 0.551, 3],
+  ['dew point, °C', valueIfOk(quantities.dewPoint(ROOM)), 9.28, 2],
+  ['frost point, °C', valueIfOk(quantities.frostPoint(COLD)), -16.54, 2],
+  ['dew-point depression, K', valueIfOk(quantities.dewPointDepression(ROOM)), 10.72, 2],
+  ['specific humidity, kg/kg', quantities.specificHumidity(ROOM), 0.00724, 5],
+  ['volume fraction', quantities.volumeFraction(ROOM), 0.01159, 5],
+  ['vapour pressure deficit, Pa', quantities.vapourPressureDeficit(ROOM), 1174.26, 2],
+  ['from %RH over ice, Pa', vapourPressure.vapourPressureFromRelativeHumidityOverIce(0.5, -10, 101_325), 130.46, 2],
+  ['from a frost point, Pa', vapourPressure.vapourPressureFromFrostPoint(-10, 101_325), 260.92, 2],
+  ['from a specific humidity, Pa', vapourPressure.vapourPressureFromSpecificHumidity(0.01, 101_325), 1619.29, 2],
+  ['from a volume fraction, Pa', vapourPressure.vapourPressureFromVolumeFraction(0.01, 101_325), 1013.25, 2],
+  ['from an absolute humidity, Pa', vapourPressure.vapourPressureFromAbsoluteHumidity(0.01, 20), 1352.95, 2],
+  ['saturation pressure over ice, Pa', saturationPressure(-10, 'ice'), 259.87, 2],
+  ['saturation slope over water, Pa/K', saturation(20, 'water').slope, 144.91, 2],
+  ['enhancement factor over water', enhancementFactor(20, 101_325, 'water'), 1.003991, 6],
+  ['enhancement factor over ice', enhancementFactor(-40, 101_325, 'ice'), 1.005004, 6],
+  ['wet bulb over water, °C', wetBulbOver(DRY, 'water'), -1.04, 2],
+  ['wet bulb over ice, °C', wetBulbOver(DRY, 'ice'), -1.42, 2],
+  ['wet bulb per vapour pressure, K/Pa', wetBulbPartials(WARM, wetBulb(WARM)).vapourPressure, 0.00513, 5],
+  ['wet bulb per air temperature', wetBulbPartials(WARM, wetBulb(WARM)).airCelsius, 0.335, 3],
+  ['dew point of compressed air, K/Pa', valueIfOk(partialsOfDewPointAt(ROOM, 810_600))?.vapourPressure, 0.0165, 4],
+  ['vapour pressure per K of the sensor, Pa/K', partialsOfVapourPressure(0.5, 20, 101_325).sensorCelsius, 72.77, 2],
+  ['supply cable out and back, ohm', cableLoopResistance(HALF_SQUARE_MILLIMETRE, { length: 60, celsius: 50 }), 5.23, 2],
+] as const)('%s: %f is %f to %i decimals', (_, computed, stated, decimals) => {
+  expect(computed).toBeCloseTo(stated, decimals);
+});
+
+it('Incropera, examples 7.4 and 9.2: the Reynolds and Grashof numbers as printed', () => {
+  expect(Math.round(reynoldsNumber(10, 0.0127, { ...AIR, kinematicViscosity: 20.92e-6 }))).toBe(6071);
+  const door = { ...AIR, kinematicViscosity: 26.4e-6, thermalExpansion: 0.0025 };
+  expect(grashofNumber(0.71, 209, door) / 1e9).toBeCloseTo(2.63, 2);
 });

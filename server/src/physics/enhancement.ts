@@ -60,7 +60,7 @@ export interface Enhancement {
  *
  * Over water within 0.02 % of the ASHRAE RP-1485 route at 1 atm and 0.17 % at 2 MPa; over ice, at 1 atm, within 0.06 %
  * above −40 °C and 0.2 % above −80 °C.
- * Worked values: 101325 Pa gives 1.003991 over water at 20 °C, 1.005006 over ice at −40 °C.
+ * Worked values: 101325 Pa gives 1.003991 over water at 20 °C, 1.005004 over ice at −40 °C.
  *
  * @param celsius temperature, °C
  * @param pressure of the moist air, Pa

@@ -95,7 +95,10 @@ export interface PartialsAtOtherPressure extends Partials {
   readonly otherPressure: number;
 }
 
-/** Exact partial derivatives of the dew point after the gas has been brought to another pressure in Pa. */
+/**
+ * Exact partial derivatives of the dew point after the gas has been brought to another pressure in Pa.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa, compressed to 8 times that pressure, give 0.0165 K/Pa of vapour pressure.
+ */
 export function partialsOfDewPointAt(
   state: AirState,
   otherPressure: number,
@@ -122,6 +125,7 @@ export interface PartialsOfVapourPressure {
 /**
  * Exact partial derivatives of the vapour pressure that a sensor measures: e = U·f·es, with its relative humidity
  * over water (fraction), its own temperature in °C and the pressure in Pa.
+ * Worked value: 0.5 at 20 °C and 101325 Pa gives 72.77 Pa per K of the sensor.
  */
 export function partialsOfVapourPressure(
   relativeHumidity: number,

@@ -35,19 +35,28 @@ export function relativeHumidityAt(state: AirState, sensorCelsius: number): numb
   return state.vapourPressure / saturatedVapourPressure(sensorCelsius, state.pressure, 'water');
 }
 
-/** Relative humidity over ice (fraction), for air up to 0.01 °C: e/(f·ei). Above 1 where only supercooled water is. */
+/**
+ * Relative humidity over ice (fraction), for air up to 0.01 °C: e/(f·ei). Above 1 where only supercooled water is.
+ * Worked value: −10 °C, 50 %RH over water and 101325 Pa is 0.551 over ice.
+ */
 export function relativeHumidityOverIce(state: AirState): Outcome<number, NoIceAtAirTemperature> {
   const { airCelsius, pressure, vapourPressure } = state;
   if (airCelsius > TRIPLE_POINT_CELSIUS) return fail({ kind: 'no-ice-at-air-temperature', airCelsius });
   return succeed(vapourPressure / saturatedVapourPressure(airCelsius, pressure, 'ice'));
 }
 
-/** Dew point in °C, over water also below 0 °C; see {@link dewPointOfVapour}. */
+/**
+ * Dew point in °C, over water also below 0 °C; see {@link dewPointOfVapour}.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa give 9.28 °C.
+ */
 export function dewPoint(state: AirState): Outcome<number, NoSuchPoint> {
   return dewPointOfVapour(state.vapourPressure, state.pressure);
 }
 
-/** Frost point in °C, over ice, up to 0.01 °C; see {@link frostPointOfVapour}. */
+/**
+ * Frost point in °C, over ice, up to 0.01 °C; see {@link frostPointOfVapour}.
+ * Worked value: −10 °C, 50 %RH over water and 101325 Pa give −16.54 °C.
+ */
 export function frostPoint(state: AirState): Outcome<number, NoSuchPoint> {
   return frostPointOfVapour(state.vapourPressure, state.pressure);
 }
@@ -60,7 +69,10 @@ export function dewPointAt(state: AirState, otherPressure: number): Outcome<numb
   return dewPointOfVapour((state.vapourPressure / state.pressure) * otherPressure, otherPressure);
 }
 
-/** Dew-point depression in K: air temperature less dew point. */
+/**
+ * Dew-point depression in K: air temperature less dew point.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa give 10.72 K.
+ */
 export function dewPointDepression(state: AirState): Outcome<number, NoSuchPoint> {
   const point = dewPoint(state);
   return point.ok ? succeed(state.airCelsius - point.value) : point;
@@ -74,12 +86,18 @@ export function mixingRatio({ pressure, vapourPressure }: AirState): number {
   return (MOLAR_MASS_RATIO * vapourPressure) / (pressure - vapourPressure);
 }
 
-/** Specific humidity in kg of vapour per kg of moist air: W/(1 + W), ASHRAE Fundamentals 2017 ch. 1 eq. 9b. */
+/**
+ * Specific humidity in kg of vapour per kg of moist air: W/(1 + W), ASHRAE Fundamentals 2017 ch. 1 eq. 9b.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa give 0.00724 kg/kg.
+ */
 export function specificHumidity({ pressure, vapourPressure }: AirState): number {
   return (MOLAR_MASS_RATIO * vapourPressure) / (pressure - (1 - MOLAR_MASS_RATIO) * vapourPressure);
 }
 
-/** Volume fraction of vapour: moles of vapour per mole of moist air, e/p. */
+/**
+ * Volume fraction of vapour: moles of vapour per mole of moist air, e/p.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa give 0.01159.
+ */
 export function volumeFraction({ pressure, vapourPressure }: AirState): number {
   return vapourPressure / pressure;
 }
@@ -111,7 +129,10 @@ export function specificEnthalpy(state: AirState): number {
   return HEAT_OF_DRY_AIR * airCelsius + mixingRatio(state) * (ENTHALPY_OF_VAPOUR_AT_ZERO + HEAT_OF_VAPOUR * airCelsius);
 }
 
-/** Vapour pressure deficit in Pa: f·es at the air temperature (over water) less the vapour pressure. */
+/**
+ * Vapour pressure deficit in Pa: f·es at the air temperature (over water) less the vapour pressure.
+ * Worked value: 20 °C, 50 %RH and 101325 Pa give 1174.26 Pa.
+ */
 export function vapourPressureDeficit({ airCelsius, pressure, vapourPressure }: AirState): number {
   return saturatedVapourPressure(airCelsius, pressure, 'water') - vapourPressure;
 }

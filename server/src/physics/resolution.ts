@@ -65,7 +65,7 @@ export function registerCount(format: RegisterFormat, scale: number, value: numb
   return scale * 2 ** (binaryExponent(value / scale) - FLOAT32_SIGNIFICANT_BITS + 1);
 }
 
-/** Values that a register can carry with this scale, in the unit of the scale. */
+/** Values that a register can carry with this scale, in the unit of the scale. int16 in hundredths: −327.68 to 327.67. */
 export function registerRange(format: RegisterFormat, scale: number): ValueRange {
   const content = format === 'float32' ? { low: -FLOAT32_LARGEST, high: FLOAT32_LARGEST } : INTEGER_COUNTS[format];
   return { low: content.low * scale, high: content.high * scale };

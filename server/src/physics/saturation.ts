@@ -108,7 +108,7 @@ export function saturationSlopeOverIce(celsius: number, pressure = saturationPre
   return (pressure * derivative) / TRIPLE_POINT_KELVIN;
 }
 
-/** Saturation pressure in Pa over the phase named, at a temperature in °C. */
+/** Saturation pressure in Pa over the phase named, at a temperature in °C. Worked value: −10 °C over ice, 259.87 Pa. */
 export function saturationPressure(celsius: number, phase: WaterPhase): number {
   return phase === 'water' ? saturationPressureOverWater(celsius) : saturationPressureOverIce(celsius);
 }
@@ -119,7 +119,7 @@ export interface Saturation {
   readonly slope: number;
 }
 
-/** Saturation pressure and its slope over the phase named, at a temperature in °C. */
+/** Both over the phase named, at a temperature in °C. Worked value: 20 °C over water, 2339.19 Pa and 144.91 Pa/K. */
 export function saturation(celsius: number, phase: WaterPhase): Saturation {
   const pressure = saturationPressure(celsius, phase);
   const slope =

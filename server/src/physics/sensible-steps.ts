@@ -13,22 +13,22 @@ export const SPACING_STEP = 0.01;
 /** How far beyond a step, as a part of it, a number may lie by rounding error alone and still be that step. */
 const STEP_ROUNDING = 1e-9;
 
-/** The least multiple of `step` that is no less than the value. */
+/** The least multiple of `step` that is no less than the value: 0.301 up to steps of 0.1 is 0.4. */
 export function roundUpToStep(value: number, step: number): number {
   return multipleOf(step, Math.ceil(value / step - STEP_ROUNDING));
 }
 
-/** The greatest multiple of `step` that is no more than the value. */
+/** The greatest multiple of `step` that is no more than the value: 0.301 down to steps of 0.1 is 0.3. */
 export function roundDownToStep(value: number, step: number): number {
   return multipleOf(step, Math.floor(value / step + STEP_ROUNDING));
 }
 
-/** The insulation to buy, m, where `thickness` is needed, or undefined where none is sold that thick. */
+/** The insulation to buy, m, where `thickness` is needed, undefined where none is sold that thick: 20.2 mm needs 25 mm. */
 export function insulationToBuy(thickness: number): number | undefined {
   return INSULATION_THICKNESSES.find((sold) => sold >= thickness * (1 - STEP_ROUNDING));
 }
 
-/** The insertion to drill for, m: the next 10 mm up. */
+/** The insertion to drill for, m: the next 10 mm up, as 80 mm for 72.9 mm. */
 export function sensibleInsertion(insertion: number): number {
   return roundUpToStep(insertion, INSERTION_STEP);
 }
@@ -38,14 +38,14 @@ export function sensibleSpacing(spacing: number, direction: 'up' | 'down'): numb
   return direction === 'up' ? roundUpToStep(spacing, SPACING_STEP) : roundDownToStep(spacing, SPACING_STEP);
 }
 
-/** The rise to set, K: the next 0.5 K up below 5 K, the next 1 K up from there. */
+/** The rise to set, K: the next 0.5 K up below 5 K, the next 1 K up from there, as 3.5 K for 3.2 K and 9 K for 8.1 K. */
 export function sensibleRise(rise: number): number {
   return roundUpToStep(rise, rise < 5 ? 0.5 : 1);
 }
 
 /**
  * Where an alarm should clear, in the unit that it is shown in: at least `hysteresis` from the limit, on a multiple of
- * 0.5 while the hysteresis is under 2, of 1 from there.
+ * 0.5 while the hysteresis is under 2, of 1 from there. Above 95 with a hysteresis of 1.4 it clears at 93.5.
  */
 export function sensibleClear(limit: number, direction: AlarmDirection, hysteresis: number): number {
   const step = hysteresis < 2 ? 0.5 : 1;
@@ -66,7 +66,7 @@ export function sensibleSpan(low: number, high: number): { readonly low: number;
   return { low: roundDownToStep(low, step), high: roundUpToStep(high, step) };
 }
 
-/** The largest of 1, 2 or 5 times a power of ten that is no more than `size`, which is above 0. */
+/** The largest of 1, 2 or 5 times a power of ten that is no more than `size`, which is above 0: 5 for 9.99. */
 export function roundStepBelow(size: number): number {
   const exponent = Math.floor(Math.log10(size) + STEP_ROUNDING);
   const mantissa = size / 10 ** exponent;

@@ -32,12 +32,12 @@ export const SUPPLY_VOLTAGE: Formula = {
   validity: [],
 };
 
-/** Conductance of a resistive load, S, from its nominal power, W, and the voltage, V, that it is given at. */
+/** Conductance of a resistive load, S, from its nominal power, W, and the voltage, V, that it is given at: P/V². */
 export function resistiveConductance(nominalPower: number, nominalVoltage: number): number {
   return nominalPower / nominalVoltage ** 2;
 }
 
-/** Resistance out and back, ohm: two conductors of the cable's length. */
+/** Resistance out and back, ohm: two conductors of the cable's length. 60 m of 0.5 mm² at 50 °C: 5.23 ohm. */
 export function cableLoopResistance(conductor: Conductor, cable: SupplyCable): number {
   return 2 * conductorResistance(conductor, cable.length, cable.celsius);
 }

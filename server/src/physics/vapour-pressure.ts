@@ -16,7 +16,10 @@ export function vapourPressureFromRelativeHumidity(
   return relativeHumidity * saturatedVapourPressure(celsius, pressure, 'water');
 }
 
-/** Vapour pressure in Pa from a relative humidity over ice (fraction), up to 0.01 °C; otherwise as over water. */
+/**
+ * Vapour pressure in Pa from a relative humidity over ice (fraction), up to 0.01 °C; otherwise as over water.
+ * Worked value: 0.5 at −10 °C and 101325 Pa gives 130.46 Pa.
+ */
 export function vapourPressureFromRelativeHumidityOverIce(
   relativeHumidityOverIce: number,
   celsius: number,
@@ -33,7 +36,10 @@ export function vapourPressureFromDewPoint(dewPointCelsius: number, pressure: nu
   return saturatedVapourPressure(dewPointCelsius, pressure, 'water');
 }
 
-/** Vapour pressure in Pa of air with a frost point in °C (over ice, up to 0.01 °C) at a pressure in Pa: e = f·ei. */
+/**
+ * Vapour pressure in Pa of air with a frost point in °C (over ice, up to 0.01 °C) at a pressure in Pa: e = f·ei.
+ * Worked value: −10 °C at 101325 Pa gives 260.92 Pa.
+ */
 export function vapourPressureFromFrostPoint(frostPointCelsius: number, pressure: number): number {
   return saturatedVapourPressure(frostPointCelsius, pressure, 'ice');
 }
@@ -47,17 +53,26 @@ export function vapourPressureFromMixingRatio(mixingRatio: number, pressure: num
   return (pressure * mixingRatio) / (MOLAR_MASS_RATIO + mixingRatio);
 }
 
-/** Vapour pressure in Pa from a specific humidity in kg of vapour per kg of moist air (0 to 1) at a pressure in Pa. */
+/**
+ * Vapour pressure in Pa from a specific humidity q in kg of vapour per kg of moist air (0 to 1) at a pressure in Pa:
+ * e = p·q/(ε + (1 − ε)·q). Worked value: 0.01 kg/kg at 101325 Pa gives 1619.29 Pa.
+ */
 export function vapourPressureFromSpecificHumidity(specificHumidity: number, pressure: number): number {
   return (pressure * specificHumidity) / (MOLAR_MASS_RATIO + (1 - MOLAR_MASS_RATIO) * specificHumidity);
 }
 
-/** Vapour pressure in Pa from a volume fraction, moles of vapour per mole of moist air, at a pressure in Pa. */
+/**
+ * Vapour pressure in Pa from a volume fraction, moles of vapour per mole of moist air, at a pressure in Pa.
+ * Worked value: 0.01 at 101325 Pa gives 1013.25 Pa.
+ */
 export function vapourPressureFromVolumeFraction(volumeFraction: number, pressure: number): number {
   return volumeFraction * pressure;
 }
 
-/** Vapour pressure in Pa from an absolute humidity in kg/m³ at a temperature in °C: e = ρv·Rv·T (compressibility 1). */
+/**
+ * Vapour pressure in Pa from an absolute humidity in kg/m³ at a temperature in °C: e = ρv·Rv·T (compressibility 1).
+ * Worked value: 0.01 kg/m³ at 20 °C gives 1352.95 Pa.
+ */
 export function vapourPressureFromAbsoluteHumidity(absoluteHumidity: number, celsius: number): number {
   return absoluteHumidity * GAS_CONSTANT_OF_WATER_VAPOUR * kelvinOf(celsius);
 }

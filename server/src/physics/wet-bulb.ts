@@ -51,7 +51,10 @@ export function wetBulb(state: AirState): WetBulb {
   return overWater >= 0 ? { celsius: overWater, phase: 'water' } : { celsius: wetBulbOver(state, 'ice'), phase: 'ice' };
 }
 
-/** Thermodynamic wet bulb in °C of a state of air with the phase on the wick given; see {@link wetBulb}. */
+/**
+ * Thermodynamic wet bulb in °C of a state of air with the phase on the wick given; see {@link wetBulb}.
+ * Worked value: 5 °C, 20 %RH and 101325 Pa give −1.04 °C over water, −1.42 °C over ice.
+ */
 export function wetBulbOver(state: AirState, phase: WaterPhase): number {
   const tangentAt = (celsius: number) => {
     const { value, perWetBulb } = heatBalance(state, celsius, phase);
@@ -77,7 +80,10 @@ export function mixingRatioFromWetBulb(bulb: WetBulb, airCelsius: number, pressu
   return (saturatedRatio * evaporationAtBulb - HEAT_OF_DRY_AIR * (airCelsius - bulb.celsius)) / evaporationIntoAir;
 }
 
-/** Exact partial derivatives of the wet bulb of a state, over the phase given, by implicit differentiation. */
+/**
+ * Exact partial derivatives of the wet bulb of a state, over the phase given, by implicit differentiation.
+ * Worked value: 25 °C, 50 %RH and 101325 Pa give 0.00513 K/Pa of vapour pressure and 0.335 K per K of air temperature.
+ */
 export function wetBulbPartials(state: AirState, bulb: WetBulb): WetBulbPartials {
   const { perWetBulb, perVapourPressure, perAirCelsius, perPressure } = heatBalance(state, bulb.celsius, bulb.phase);
   return {
