@@ -1,6 +1,5 @@
 /** The uncertainty budget of one reported value at one state of the air (JCGM 100), as hovers and reports show it. */
 import { combineContributions } from '../physics/budget.ts';
-import { conformanceProbability, guardBandedVerdict, type Verdict } from '../physics/decision.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { type StatedAs, standardUncertaintyOf } from '../physics/standard-uncertainty.ts';
 import type { Dimension } from '../quantity/dimension.ts';
@@ -48,18 +47,12 @@ export interface Budget {
   readonly standardUncertainty: number;
   readonly coverageFactor: number;
   readonly expandedUncertainty: number;
-  /** Undefined where no contribution limits them: data sheets state none. */
-  readonly effectiveDegreesOfFreedom: number | undefined;
   /** Largest share first. */
   readonly contributions: readonly BudgetContribution[];
   /** The signal that is counted: of those that carry the quantity, the least certain. */
   readonly signal: string | undefined;
   readonly improvement: Improvement | undefined;
   readonly tolerance: number | undefined;
-  /** Of a reading without a known error, against the tolerance. */
-  readonly verdict: Verdict | undefined;
-  /** Probability that a reading lies within the tolerance. */
-  readonly conformance: number | undefined;
   readonly leftOut: readonly string[];
 }
 
@@ -102,9 +95,8 @@ export function budgetAt(
   const per = sensitivities(measurement, sensed);
   const value = reportedValue(measurement, sensed, NO_DEVIATION);
   if (per === undefined || value === undefined) return undefined;
-  const { contributions, standardUncertainty, effectiveDegreesOfFreedom } = combined(quantity, sources, sensed, per);
+  const { contributions, standardUncertainty } = combined(quantity, sources, sensed, per);
   const expandedUncertainty = coverageFactor * standardUncertainty;
-  const limits = tolerance === undefined ? undefined : { low: -tolerance, high: tolerance };
   return {
     quantity,
     at: cornerOf(state, phase),
@@ -114,13 +106,10 @@ export function budgetAt(
     standardUncertainty,
     coverageFactor,
     expandedUncertainty,
-    effectiveDegreesOfFreedom,
     contributions,
     signal,
     improvement: bestImprovement(contributions, expandedUncertainty),
     tolerance,
-    verdict: tolerance === undefined ? undefined : guardBandedVerdict(0, tolerance, expandedUncertainty),
-    conformance: limits === undefined ? undefined : conformanceProbability(0, standardUncertainty, limits),
     leftOut,
   };
 }
@@ -133,11 +122,10 @@ function combined(quantity: QuantityName, sources: readonly UncertaintySource[],
     const standardUncertainty = standardUncertaintyOf(halfWidth, statedAs);
     return { name: titleOf(source), standardUncertainty, sensitivity: per[source.enters], source, statedAs };
   });
-  const { shares, ...result } = combineContributions(terms);
+  const { shares, standardUncertainty } = combineContributions(terms);
   const contributions = shares.flatMap(({ contribution, resultUncertainty, share }): BudgetContribution[] => {
-    const term = terms.find((candidate) => candidate === contribution);
-    if (term === undefined || share < NEGLIGIBLE_SHARE) return [];
-    const { name, standardUncertainty, sensitivity, source, statedAs } = term;
+    if (share < NEGLIGIBLE_SHARE) return [];
+    const { name, source, statedAs, sensitivity } = contribution;
     const { kind, enters } = source;
     return [
       {
@@ -145,7 +133,7 @@ function combined(quantity: QuantityName, sources: readonly UncertaintySource[],
         title: name,
         enters,
         dimension: dimensionOf(enters, quantity),
-        standardUncertainty,
+        standardUncertainty: contribution.standardUncertainty,
         statedAs,
         sensitivity,
         resultUncertainty,
@@ -154,7 +142,7 @@ function combined(quantity: QuantityName, sources: readonly UncertaintySource[],
       },
     ];
   });
-  return { ...result, contributions };
+  return { standardUncertainty, contributions };
 }
 
 function titleOf({ kind, signal }: UncertaintySource): string {

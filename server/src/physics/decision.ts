@@ -1,4 +1,4 @@
-/** Decisions in the face of uncertainty: conformance with a tolerance, guard bands, agreement of two results. */
+/** Decisions in the face of uncertainty: conformance with a tolerance, agreement of two results. */
 import type { Formula } from './formula.ts';
 import { normalProbability } from './normal-distribution.ts';
 
@@ -7,9 +7,6 @@ export interface ToleranceLimits {
   readonly low?: number;
   readonly high?: number;
 }
-
-/** The non-binary statements of ILAC-G8 with a guard band of the expanded uncertainty. */
-export type Verdict = 'pass' | 'conditional-pass' | 'conditional-fail' | 'fail';
 
 export const EN_NUMBER: Formula = {
   id: 'en-number',
@@ -38,25 +35,6 @@ export function conformanceProbability(value: number, standardUncertainty: numbe
   if (standardUncertainty === 0) return value >= low && value <= high ? 1 : 0;
   const upTo = (limit: number): number => normalProbability((limit - value) / standardUncertainty);
   return Math.max(0, upTo(high) - upTo(low));
-}
-
-/**
- * Verdict on a deviation against a tolerance T, with a guard band of the expanded uncertainty U.
- *
- * Pass within T − U, conditional pass within T, conditional fail within T + U, else fail: ILAC-G8:09/2019, non-binary
- * statement, w = U.
- *
- * Worked value (at second hand): tolerance 0.003, U 0.0010: passes up to 0.002.
- *
- * @param deviation found, either sign
- * @param tolerance permitted, either side
- * @param expandedUncertainty of the deviation, k = 2
- */
-export function guardBandedVerdict(deviation: number, tolerance: number, expandedUncertainty: number): Verdict {
-  const size = Math.abs(deviation);
-  if (size <= tolerance - expandedUncertainty) return 'pass';
-  if (size <= tolerance) return 'conditional-pass';
-  return size <= tolerance + expandedUncertainty ? 'conditional-fail' : 'fail';
 }
 
 /**
