@@ -25,9 +25,7 @@ describeInEditor('the recording of an open visit', () => {
     symlinkSync(join(PROJECT_ROOT, 'node_modules'), join(editor.folder, 'node_modules'));
     const page = await open();
     await expect.poll(() => rulesIn(page), PATIENCE).toContain('log-outside-envelope');
-    const hover = await hoverAt(page, placeIn(VISIT, 'wet.csv'));
-    expect(await hover.textContent()).toContain('Outside the envelope for 20 min, 2 % of the time.');
-    await page.keyboard.press('Escape');
+    await expectHover(page, 'Outside the envelope for 20 min, 2 % of the time.');
     cpSync(join(FIXTURE, 'dry.csv'), join(editor.folder, 'wet.csv'));
     await expect.poll(() => rulesIn(page), PATIENCE).not.toContain('log-outside-envelope');
   });

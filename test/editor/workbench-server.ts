@@ -99,10 +99,13 @@ export async function startWorkbenchServer(
   };
 }
 
-/** Sockets go to the run's own folder; what an editor around this run has set must not reach the one under test. */
+/**
+ * Sockets go to the run's own folder, and no gallery of extensions is asked for anything. What an editor around this run
+ * has set must not reach the one under test.
+ */
 function environment(data: string): NodeJS.ProcessEnv {
   const kept = Object.entries(process.env).filter(([name]) => !/^(VSCODE_|ELECTRON_|NODE_OPTIONS$)/.test(name));
-  return { ...Object.fromEntries(kept), TMPDIR: data, XDG_RUNTIME_DIR: data };
+  return { ...Object.fromEntries(kept), TMPDIR: data, XDG_RUNTIME_DIR: data, EXTENSIONS_GALLERY: '{}' };
 }
 
 function listeningPort(child: ChildProcess, log: () => string): Promise<number> {
