@@ -4,7 +4,6 @@ import { checkValidity, type Formula } from '../../server/src/physics/formula.ts
 const FORMULA: Formula = {
   id: 'example',
   title: 'Example',
-  equation: 'y = x',
   source: 'none',
   validity: [
     { argument: 'celsius', low: 0, high: 100, unit: 'degC' },

@@ -24,7 +24,6 @@ export interface LastCheck {
 const CALENDAR_TIME: Formula = {
   id: 'fixed-interval',
   title: 'Fixed calendar time between checks',
-  equation: 'next = last + interval',
   source: 'ILAC-G24 / OIML D 10, calendar time; the interval is the author’s own',
   validity: [],
 };

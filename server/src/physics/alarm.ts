@@ -17,18 +17,18 @@ export const ACCEPTABLE_MISSES = 0.05;
 /** Repeatability limit: two readings of one value differ by less than 2.8 standard deviations in 95 % of cases. */
 const REPEATABILITY_FACTOR = 2.8;
 
+/** p(missed) = Φ(-(tolerance + g)/u), p(false) = Φ(-(tolerance - g)/u), g: how far inwards the limit is set */
 export const ALARM_ERRORS: Formula = {
   id: 'alarm-errors',
   title: 'Probability of a missed and of a false alarm one tolerance from the limit',
-  equation: 'p(missed) = Φ(-(tolerance + g)/u), p(false) = Φ(-(tolerance - g)/u), g: how far inwards the limit is set',
   source: 'Normal distribution of the reading; after JCGM 106:2012',
   validity: [],
 };
 
+/** hysteresis = 2.8 s */
 export const LEAST_HYSTERESIS: Formula = {
   id: 'least-hysteresis',
   title: 'Least hysteresis that noise does not cross',
-  equation: 'hysteresis = 2.8 s',
   source: 'Repeatability limit of ISO 5725-6, 4.1; its use for hysteresis is common practice',
   validity: [],
 };

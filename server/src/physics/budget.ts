@@ -23,10 +23,10 @@ export interface CombinedUncertainty<Of extends Contribution> {
   readonly shares: readonly ContributionShare<Of>[];
 }
 
+/** u² = Σ (c u)², inputs uncorrelated */
 export const COMBINED_UNCERTAINTY: Formula = {
   id: 'combined-uncertainty',
   title: 'Combined standard uncertainty of a first-order budget',
-  equation: 'u² = Σ (c u)², inputs uncorrelated',
   source: 'JCGM 100:2008, eq. 10',
   validity: [],
 };

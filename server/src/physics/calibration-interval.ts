@@ -4,18 +4,18 @@ import type { ToleranceLimits } from './decision.ts';
 import { type DriftFit, driftAt } from './drift-fit.ts';
 import type { Formula } from './formula.ts';
 
+/** drift(t) ± k · u(t) within the limits; u² = scatter² + u²(drift) */
 export const VARIABLES_DATA_METHOD: Formula = {
   id: 'variables-data-interval',
   title: 'Interval from variables data',
-  equation: 'drift(t) ± k · u(t) within the limits; u² = scatter² + u²(drift)',
   source: 'NASA-HDBK-8739.19-5, interval from variables data',
   validity: [],
 };
 
+/** I = I0 · (1 - C + C · 10^(R - target)), C the confidence that R differs from the target */
 export const TEST_INTERVAL_METHOD: Formula = {
   id: 'test-interval',
   title: 'Interval by test against a target',
-  equation: 'I = I0 · (1 - C + C · 10^(R - target)), C the confidence that R differs from the target',
   source: 'NCSL RP-1, method A3 (form from memory; it reproduces the published figures)',
   validity: [],
 };

@@ -16,10 +16,10 @@ const UNLISTED = 'no listed size: 19.95 ohm·mm²/km over the cross-section, whi
 /** Ω·m: 13.3 ohm/km times 1.5 mm², the largest of the listed class 5 sizes. */
 const HIGHEST_LISTED_RESISTIVITY = 19.95e-9;
 
+/** R = R(20 °C) (234.5 + t) / 254.5 */
 export const CONDUCTOR_RESISTANCE: Formula = {
   id: 'conductor-resistance',
   title: 'Resistance of a copper conductor, IEC 60228, at its temperature',
-  equation: 'R = R(20 °C) (234.5 + t) / 254.5',
   source: 'IEC 60228 table 3; temperature coefficient of annealed copper, 0.00393 /K at 20 °C, IEC 60028',
   validity: [{ argument: 'celsius', low: -50, high: 200, unit: 'degC' }],
 };

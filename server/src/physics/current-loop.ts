@@ -16,18 +16,18 @@ const COMPLIANCE_CURRENT = 22e-3;
 /** Guards the comparison with a level against the last digit of a conversion from mA. */
 const CURRENT_ROUNDING = 1e-9;
 
+/** R(max) = (V(supply) - V(min)) / I, I = 22 mA */
 export const LOOP_LOAD_LINE: Formula = {
   id: 'loop-load-line',
   title: 'Load line of a current loop',
-  equation: 'R(max) = (V(supply) - V(min)) / I, I = 22 mA',
   source: "Kirchhoff's voltage law around the loop; failure level 21 mA, NAMUR NE 43",
   validity: [],
 };
 
+/** measuring 3.8 to 20.5 mA, failure up to 3.6 mA or from 21 mA */
 export const LOOP_LEVELS: Formula = {
   id: 'loop-levels',
   title: 'Meaning of the current on a loop',
-  equation: 'measuring 3.8 to 20.5 mA, failure up to 3.6 mA or from 21 mA',
   source: 'NAMUR NE 43',
   validity: [],
 };

@@ -8,10 +8,10 @@ export interface ToleranceLimits {
   readonly high?: number;
 }
 
+/** En = (x - X) / (U(x)² + U(X)²)^1/2 */
 export const EN_NUMBER: Formula = {
   id: 'en-number',
   title: 'En number of two results',
-  equation: 'En = (x - X) / (U(x)² + U(X)²)^1/2',
   source: 'ISO 13528, 9.7 (numbered from memory); both uncertainties with coverage factor 2',
   validity: [],
 };

@@ -35,10 +35,10 @@ export interface FittedDrift {
   readonly readingUncertainty: number;
 }
 
+/** Σ ((x - a - b t)/u)² least; u² of a and b from the same sums, times χ²/ν where that is above 1 */
 export const WEIGHTED_LEAST_SQUARES: Formula = {
   id: 'weighted-least-squares',
   title: 'Line of least squares, weighted by the uncertainties',
-  equation: 'Σ ((x - a - b t)/u)² least; u² of a and b from the same sums, times χ²/ν where that is above 1',
   source: 'JCGM 100:2008, H.3; the weights and χ²/ν (Birge ratio) are common practice',
   validity: [],
 };

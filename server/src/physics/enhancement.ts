@@ -9,22 +9,21 @@ import { type Saturation, saturation, saturationPressure, type WaterPhase } from
 const PRESSURE: ValidityRange = { argument: 'pressure', low: 5e3, high: 2e6, unit: 'Pa' };
 /** Above the boiling point there is no saturated air, and the formula would give a vapour pressure above the total. */
 const BELOW_BOILING: ValidityRange = { argument: 'saturation-pressure-over-pressure', low: 0, high: 1, unit: '1' };
-const EQUATION = 'f = exp[α (1 − es/p) + β (p/es − 1)], α = Σ Ai t^i, β = exp(Σ Bi t^i), i = 0..3, t in degC';
 const SOURCE =
   'Greenspan, J. Res. NBS 80A (1976) 41, in the ITS-90 coefficients of Hardy, Proc. 3rd Int. Symp. Humidity and Moisture, London 1998';
 
+/** f = exp[α (1 − es/p) + β (p/es − 1)], α = Σ Ai t^i, β = exp(Σ Bi t^i), i = 0..3, t in °C */
 export const ENHANCEMENT_OVER_WATER: Formula = {
   id: 'enhancement-over-water',
   title: 'Enhancement factor over water, Greenspan 1976 and Hardy 1998',
-  equation: EQUATION,
   source: SOURCE,
   validity: [{ argument: 'celsius', low: -50, high: 100, unit: 'degC' }, PRESSURE, BELOW_BOILING],
 };
 
+/** As over water, with other coefficients. */
 export const ENHANCEMENT_OVER_ICE: Formula = {
   id: 'enhancement-over-ice',
   title: 'Enhancement factor over ice, Greenspan 1976 and Hardy 1998',
-  equation: EQUATION,
   source: SOURCE,
   validity: [{ argument: 'celsius', low: -100, high: 0.01, unit: 'degC' }, PRESSURE, BELOW_BOILING],
 };

@@ -3,14 +3,12 @@
  * can cite it and a state outside its range can be refused by name.
  */
 
-/** A published formula: what a derivation cites. */
+/** A published formula: what a derivation cites. Its equation stands in the comment of each. */
 export interface Formula {
   /** Kebab-case and unique. */
   readonly id: string;
   /** Such as 'Saturation pressure over water, IAPWS SR1-86(1992)'. */
   readonly title: string;
-  /** Plain text that reads well in a hover. */
-  readonly equation: string;
   /** Citation with the equation number. */
   readonly source: string;
   readonly validity: readonly ValidityRange[];

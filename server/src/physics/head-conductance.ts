@@ -44,10 +44,10 @@ export interface HeadConductance {
  */
 const LEAST_DRIVING_DIFFERENCE = 0.1;
 
+/** G = (h + 4 ε σ T³) (π D L + π D²/4) + (h P k A)^1/2 coth(m L(stem)), h³ = h(forced)³ + h(natural)³ */
 export const HEAD_CONDUCTANCE: Formula = {
   id: 'head-conductance',
   title: 'Thermal conductance of a heated head: forced and natural convection, radiation and its stem',
-  equation: 'G = (h + 4 ε σ T³) (π D L + π D²/4) + (h P k A)^1/2 coth(m L(stem)), h³ = h(forced)³ + h(natural)³',
   source:
     'Incropera, section 9.9 (combined convection, exponent 3, after Churchill 1977); Churchill and Bernstein 1977; Churchill and Chu 1975; Popiel 2007',
   validity: [{ argument: 'reynolds-times-prandtl', low: 0.2, high: 1e7, unit: '' }],

@@ -20,10 +20,10 @@ export interface AirProperties {
 /** m/s², the conventional value of CGPM 1901. */
 export const STANDARD_GRAVITY = 9.80665;
 
+/** Nu = 0.3 + 0.62 Re^1/2 Pr^1/3 / [1 + (0.4/Pr)^2/3]^1/4 · [1 + (Re/282000)^5/8]^4/5 */
 export const CROSS_FLOW_CYLINDER: Formula = {
   id: 'churchill-bernstein-1977',
   title: 'Forced convection of a cylinder in cross flow, Churchill and Bernstein 1977',
-  equation: 'Nu = 0.3 + 0.62 Re^1/2 Pr^1/3 / [1 + (0.4/Pr)^2/3]^1/4 · [1 + (Re/282000)^5/8]^4/5',
   source: 'Churchill and Bernstein, J. Heat Transfer 99 (1977) 300',
   validity: [{ argument: 'reynolds-times-prandtl', low: 0.2, high: 1e7, unit: '' }],
 };

@@ -14,10 +14,10 @@ export interface ReachableRise {
 /** Of the range from no rise to the largest: leaves 1e-12 of it. */
 const HALVINGS = 40;
 
+/** ΔT G(ΔT) = P, P = P(nominal) (V / V(nominal))² for a resistive heater */
 export const REACHABLE_RISE: Formula = {
   id: 'reachable-heater-rise',
   title: 'Rise that a heater reaches: its power over the conductance of the head',
-  equation: 'ΔT G(ΔT) = P, P = P(nominal) (V / V(nominal))² for a resistive heater',
   source: 'Heat balance of the head; its conductance as cited there',
   validity: [],
 };

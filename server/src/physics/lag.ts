@@ -9,18 +9,18 @@ const RESPONSE_SPEED = 1;
 /** Difference, K, of a probe that trails its air: drives what natural convection there is in still air. */
 const TRAILING_DIFFERENCE = 1;
 
+/** T(air) - T(probe) = r τ (1 - exp(-t/τ)) */
 export const RAMP_LAG: Formula = {
   id: 'ramp-lag',
   title: 'Lag of a first-order probe behind a ramp',
-  equation: 'T(air) - T(probe) = r τ (1 - exp(-t/τ))',
   source: 'First-order response to a ramp; Incropera, section 5.1 (lumped capacitance)',
   validity: [],
 };
 
+/** τ(v) = τ(1 m/s) h(1 m/s) / h(v) */
 export const RESPONSE_WITH_SPEED: Formula = {
   id: 'response-with-speed',
   title: 'Response of a probe at another air speed',
-  equation: 'τ(v) = τ(1 m/s) h(1 m/s) / h(v)',
   source: 'Lumped capacitance (Incropera, section 5.1), film coefficient after Churchill and Bernstein 1977',
   validity: [{ argument: 'reynolds-times-prandtl', low: 0.2, high: 1e7, unit: '' }],
 };

@@ -38,10 +38,10 @@ export const HEAT_OF_VAPOUR = 1860;
 /** Enthalpy in J/kg of saturated vapour at 0 °C, over liquid water at 0 °C: ASHRAE Fundamentals 2017 ch. 1, eq. 29. */
 export const ENTHALPY_OF_VAPOUR_AT_ZERO = 2.501e6;
 
+/** h = 1006 t + W (2501000 + 1860 t), J per kg of dry air, t in degC */
 export const IDEAL_MIXTURE_ENTHALPY: Formula = {
   id: 'ideal-mixture-enthalpy',
   title: 'Specific enthalpy of moist air, ideal mixture',
-  equation: 'h = 1006 t + W (2501000 + 1860 t), J per kg of dry air, t in degC',
   source: 'ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 30',
   validity: [],
 };

@@ -36,19 +36,19 @@ const CYLINDER_DRAG = 1.2;
 
 const NO_WARMING: EstimatedWarming = { estimate: 0, low: 0, high: 0 };
 
+/** ΔT = 9.1 (T / (g cp² ρ²))^1/3 Q^2/3 z^-5/3 */
 export const HEAD_PLUME: Formula = {
   id: 'heskestad-plume',
   title: 'Temperature rise on the axis of a buoyant plume, Heskestad and Zukoski',
-  equation: 'ΔT = 9.1 (T / (g cp² ρ²))^1/3 Q^2/3 z^-5/3',
   source:
     'Heskestad plume, as NUREG-1805 eq. 9-2; a fire correlation (kilowatts) extrapolated to watts: an estimate within a factor of two',
   validity: [],
 };
 
+/** ΔT = (Q/L) / (ρ cp U b (π / ln 2)^1/2), b = (x C(D) D)^1/2 / 4 */
 export const HEAD_WAKE: Formula = {
   id: 'cylinder-wake',
   title: 'Temperature rise on the axis of the turbulent wake of a heated cylinder',
-  equation: 'ΔT = (Q/L) / (ρ cp U b (π / ln 2)^1/2), b = (x C(D) D)^1/2 / 4',
   source:
     'Half-width of a plane turbulent wake, Schlichting, Boundary-Layer Theory, ch. XXIV, from memory; heat carried in a profile of that width: an estimate within a factor of two',
   validity: [],

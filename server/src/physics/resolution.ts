@@ -8,18 +8,18 @@ export interface ValueRange {
   readonly high: number;
 }
 
+/** u = q / 12^1/2 */
 export const COUNT_UNCERTAINTY: Formula = {
   id: 'count-uncertainty',
   title: 'Standard uncertainty of a value that is resolved in counts',
-  equation: 'u = q / 12^1/2',
   source: 'JCGM 100:2008, F.2.2.1',
   validity: [],
 };
 
+/** q = span · (input range / signal range) / 2^N */
 export const ANALOGUE_COUNT: Formula = {
   id: 'analogue-count',
   title: 'Value of one count of an analogue channel',
-  equation: 'q = span · (input range / signal range) / 2^N',
   source: 'IEEE 1241, ideal code width: full-scale range over 2^N',
   validity: [],
 };

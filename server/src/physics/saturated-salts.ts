@@ -40,7 +40,7 @@ export function saltHumidity(salt: SaltId, celsius: number): Outcome<SaltHumidit
   });
 }
 
-/** The formula that stands for a salt: its equation, source and the temperatures it is valid for. */
+/** The formula that stands for a salt: its source and the temperatures it is valid for. */
 export function saltFormula(salt: SaltId): Formula {
   return SALT_FORMULAS[salt];
 }
@@ -54,17 +54,12 @@ const SALT_FORMULAS = Object.fromEntries(SALT_IDS.map((salt) => [salt, formulaOf
   Record<SaltId, Formula>
 >;
 
-function formulaOf(salt: SaltId, { name, humidity, uncertainty, source }: SaltData): Formula {
+function formulaOf(salt: SaltId, { name, uncertainty, source }: SaltData): Formula {
   const [coldest] = tabulatedAt(uncertainty, 0);
   const [warmest] = tabulatedAt(uncertainty, uncertainty.celsius.length - 1);
-  const equation =
-    humidity.kind === 'polynomial'
-      ? `U = Σ Ai t^i %RH, t in degC, A = ${humidity.coefficients.join(', ')}`
-      : 'U from the table, in straight lines between its temperatures';
   return {
     id: `salt-${salt.toLowerCase().replaceAll(/[()]/g, '')}`,
     title: `Humidity over saturated ${name}`,
-    equation,
     source,
     validity: [{ argument: 'celsius', low: coldest, high: warmest, unit: 'degC' }],
   };

@@ -14,28 +14,32 @@ const CRITICAL_KELVIN = 647.096;
 const CRITICAL_PRESSURE = 22.064e6;
 const TRIPLE_POINT_KELVIN = kelvinOf(TRIPLE_POINT_CELSIUS);
 
+/**
+ * ln(p/pc) = (Tc/T)·(a1 θ + a2 θ^1.5 + a3 θ^3 + a4 θ^3.5 + a5 θ^4 + a6 θ^7.5), θ = 1 − T/Tc, Tc = 647.096 K,
+ * pc = 22.064 MPa
+ */
 export const SATURATION_OVER_WATER: Formula = {
   id: 'saturation-over-water',
   title: 'Saturation pressure over water, IAPWS SR1-86(1992)',
-  equation:
-    'ln(p/pc) = (Tc/T)·(a1 θ + a2 θ^1.5 + a3 θ^3 + a4 θ^3.5 + a5 θ^4 + a6 θ^7.5), θ = 1 − T/Tc, Tc = 647.096 K, pc = 22.064 MPa',
   source: 'IAPWS SR1-86(1992), eq. 1; Wagner and Pruß, J. Phys. Chem. Ref. Data 22 (1993) 783',
   validity: [{ argument: 'celsius', low: TRIPLE_POINT_CELSIUS, high: 373.946, unit: 'degC' }],
 };
 
+/**
+ * ln p = 54.842763 − 6763.22/T − 4.210 ln T + 0.000367 T
+ *        + tanh[0.0415 (T − 218.8)]·(53.878 − 1331.22/T − 9.44523 ln T + 0.014025 T)
+ */
 const SATURATION_OVER_SUPERCOOLED_WATER: Formula = {
   id: 'saturation-over-supercooled-water',
   title: 'Saturation pressure over supercooled water, Murphy and Koop 2005',
-  equation:
-    'ln p = 54.842763 − 6763.22/T − 4.210 ln T + 0.000367 T + tanh[0.0415 (T − 218.8)]·(53.878 − 1331.22/T − 9.44523 ln T + 0.014025 T)',
   source: 'Murphy and Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, eq. 10',
   validity: [{ argument: 'celsius', low: -150.15, high: TRIPLE_POINT_CELSIUS, unit: 'degC' }],
 };
 
+/** ln(p/611.657 Pa) = (1/θ)·(a1 θ^b1 + a2 θ^b2 + a3 θ^b3), θ = T/273.16 K */
 export const SATURATION_OVER_ICE: Formula = {
   id: 'saturation-over-ice',
   title: 'Saturation pressure over ice, IAPWS R14-08(2011)',
-  equation: 'ln(p/611.657 Pa) = (1/θ)·(a1 θ^b1 + a2 θ^b2 + a3 θ^b3), θ = T/273.16 K',
   source: 'IAPWS R14-08(2011), eq. 6',
   validity: [{ argument: 'celsius', low: -223.15, high: TRIPLE_POINT_CELSIUS, unit: 'degC' }],
 };

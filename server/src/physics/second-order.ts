@@ -26,10 +26,10 @@ const NEGLIGIBLE_PART = 0.05;
 /** Step of the differences, as part of each standard uncertainty: small against it, large against rounding. */
 const STEP = 0.1;
 
+/** u² = Σ (f'u)² + Σ Σ [f(ij)²/2 + f(i) f(ijj)] u(i)² u(j)² */
 export const LINEARITY: Formula = {
   id: 'linearity-of-budget',
   title: 'Second-order terms of the propagation of uncertainty',
-  equation: "u² = Σ (f'u)² + Σ Σ [f(ij)²/2 + f(i) f(ijj)] u(i)² u(j)²",
   source: 'JCGM 100:2008, 5.1.2, note; the limit of 5 % is a choice',
   validity: [],
 };

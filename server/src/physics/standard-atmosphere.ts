@@ -2,10 +2,10 @@
 import { STANDARD_PRESSURE } from './constants.ts';
 import type { Formula } from './formula.ts';
 
+/** p = 101325 Pa·(1 − 0.0065 h/288.15)^5.25588, h in m */
 export const STANDARD_ATMOSPHERE: Formula = {
   id: 'standard-atmosphere',
   title: 'Pressure of the standard atmosphere, ISO 2533',
-  equation: 'p = 101325 Pa·(1 − 0.0065 h/288.15)^5.25588, h in m',
   source: 'ISO 2533:1975, standard atmosphere up to 11 km',
   validity: [{ argument: 'altitude', low: -500, high: 11_000, unit: 'm' }],
 };

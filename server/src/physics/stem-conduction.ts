@@ -19,10 +19,10 @@ export interface InsertionUnneeded {
   readonly kind: 'error-not-positive';
 }
 
+/** T(air) - T(tip) = (T(air) - T(wall)) / cosh(m L), m = (h P / k A)^1/2 */
 export const STEM_CONDUCTION: Formula = {
   id: 'stem-conduction',
   title: 'Stem of a probe as a fin with an adiabatic tip',
-  equation: 'T(air) - T(tip) = (T(air) - T(wall)) / cosh(m L), m = (h P / k A)^1/2',
   source: 'Bird, Stewart and Lightfoot, Transport Phenomena, example 10.7-1',
   validity: [],
 };

@@ -24,10 +24,10 @@ export interface CableCannotDeliver {
   readonly maximumPower: number;
 }
 
+/** V = {V(s) + [V(s)² - 4 (1 + R G) R P]^1/2} / {2 (1 + R G)}, R = 2 R(conductor) */
 export const SUPPLY_VOLTAGE: Formula = {
   id: 'supply-voltage',
   title: 'Voltage at the end of a supply cable, with constant-power and resistive loads',
-  equation: 'V = {V(s) + [V(s)² - 4 (1 + R G) R P]^1/2} / {2 (1 + R G)}, R = 2 R(conductor)',
   source: "Ohm's and Kirchhoff's laws: V(s) - V = R (P/V + G V), the higher root",
   validity: [],
 };

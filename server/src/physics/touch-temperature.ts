@@ -11,10 +11,10 @@ export interface TouchCaution {
   readonly provenance: string;
 }
 
+/** 43 °C for 8 h, 48 °C for 10 min, about 65 °C for half a second */
 export const TOUCH_TEMPERATURE: Formula = {
   id: 'touch-temperature',
   title: 'Burn thresholds of bare metal, as a caution',
-  equation: '43 °C for 8 h, 48 °C for 10 min, about 65 °C for half a second',
   source: 'ISO 13732-1, at second hand; the standard itself and local rules decide',
   validity: [],
 };

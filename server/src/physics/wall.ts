@@ -34,10 +34,10 @@ export interface SurfaceUnreachable {
 /** W/(m²·K), with radiation: the inner surface resistance of ISO 6946 for horizontal heat flow, 0.13 m²·K/W. */
 export const STILL_AIR_FILM = 1 / 0.13;
 
+/** q = (T(in) - T(out)) / (1/h(in) + Σ d/λ + 1/h(out)), T(surface, in) = T(in) - q / h(in) */
 export const WALL_TEMPERATURES: Formula = {
   id: 'wall-temperatures',
   title: 'Surface temperatures of a plane wall in steady state',
-  equation: 'q = (T(in) - T(out)) / (1/h(in) + Σ d/λ + 1/h(out)), T(surface, in) = T(in) - q / h(in)',
   source: 'ISO 6946, section 6 (plane layers in series; surface resistances 0.13 and 0.04 m²·K/W)',
   validity: [],
 };

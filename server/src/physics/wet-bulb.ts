@@ -6,11 +6,10 @@ import { risingRoot } from './newton.ts';
 import { saturatedVapour } from './saturated-vapour.ts';
 import type { WaterPhase } from './saturation.ts';
 
+/** h(t, W) + (Ws* − W)·hw* = h(t*, Ws*); hw* = 4186 t* over water, 2100 t* − 329000 over ice, J/kg, t in degC */
 export const WET_BULB: Formula = {
   id: 'thermodynamic-wet-bulb',
   title: 'Thermodynamic wet bulb, adiabatic saturation',
-  equation:
-    'h(t, W) + (Ws* − W)·hw* = h(t*, Ws*); hw* = 4186 t* over water, 2100 t* − 329000 over ice, J/kg, t in degC',
   source: 'ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 33 and 35',
   validity: [],
 };
