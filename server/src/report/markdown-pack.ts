@@ -29,7 +29,7 @@ function blockText(block: Block): readonly string[] {
     case 'table':
       return [`**${escaped(block.caption)}**`, tableText(block)];
     case 'picture':
-      return [`*${escaped(block.caption)} (the picture is in the HTML and PDF of this pack)*`];
+      return [`*${escaped(block.caption)} The picture is in the HTML and the PDF of this pack.*`];
   }
 }
 

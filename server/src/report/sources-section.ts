@@ -15,7 +15,7 @@ export function sourcesSection({ spaces, points }: SiteEvaluation): Section {
       {
         kind: 'paragraph',
         text: [
-          'Every number was computed at the worst state of the air that the file allows, from the entries of the file and of its kits. dewright check with the format json lists each with its inputs, its relation and its source.',
+          'Every number was computed at the worst state of the air that the file allows, from the entries of the file and of its kits. “dewright check --format json” lists each with its inputs, its relation and its source.',
         ],
       },
       { kind: 'list', items: [...sources].sort().map((source): Text => [told(source)]) },
