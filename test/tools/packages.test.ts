@@ -53,6 +53,19 @@ describe('the npm package', () => {
   });
 });
 
+describe('the bundled programs', () => {
+  it.each([
+    'client/dist/extension.js',
+    'client/dist/view.js',
+    'server/dist/cli.js',
+    'server/dist/hosted.js',
+    'server/dist/recording.js',
+    'server/dist/server.js',
+  ])('%s is Latin-1 alone: for any other character the engine keeps two bytes for each of all', (program) => {
+    expect(readFileSync(program, 'utf8')).not.toMatch(/[^\0-\xff]/);
+  });
+});
+
 function run(program: string, ...words: readonly string[]): string {
   return execFileSync(program, words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
 }

@@ -10,7 +10,7 @@ export type AirTemperatureSource =
   | { readonly kind: 'fixed'; readonly temperature: Quantity };
 
 /** A number, alone or with something like a unit behind it; a tag such as `101-MT` has more in it. */
-const LIKE_A_VALUE = /^[+−-]?[\d.,]+\s*[^\d\s-]*$/;
+const LIKE_A_VALUE = /^[+\u2212-]?[\d.,]+\s*[^\d\s-]*$/;
 
 export function readAirTemperatureSource(text: string): Outcome<ReadResult<AirTemperatureSource>, ReadProblem> {
   const word = text.trim();

@@ -12,15 +12,19 @@ interface Mending {
   mend(text: string): string;
 }
 
-/** Applied one after the other, so that a text with several slips comes out whole. */
+/** Applied one after the other, so that a text with several slips comes out whole. Minus sign, dashes, ellipsis by their codes. */
 const MENDINGS: readonly Mending[] = [
   {
     words: 'is no range; a range is written LOW .. HIGH UNIT',
-    mend: (text) => text.replace(/(\d)\s*(?:\.{2,}|…|[-−–—]|\s(?:to|and)\s)\s*(?=[+−–-]?[\d.])/, '$1 .. '),
+    mend: (text) =>
+      text.replace(
+        /(\d)\s*(?:\.{2,}|\u2026|[-\u2212\u2013\u2014]|\s(?:to|and)\s)\s*(?=[+\u2212\u2013-]?[\d.])/,
+        '$1 .. ',
+      ),
   },
   {
     words: 'has a dash that is no minus sign here; it is typed as a hyphen',
-    mend: (text) => text.replace(/(^|\.\. )\s*[−–—]\s*(?=[\d.])/g, '$1-'),
+    mend: (text) => text.replace(/(^|\.\. )\s*[\u2212\u2013\u2014]\s*(?=[\d.])/g, '$1-'),
   },
   {
     words: 'has a decimal comma; numbers here are written with a point',

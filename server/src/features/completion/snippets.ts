@@ -7,7 +7,9 @@ import type { CompletionContext } from './context.ts';
 
 /** Places to type in stand in ‹ ›. */
 function piecesOf(text: string): readonly SnippetPiece[] {
-  return text.split(/(‹[^›]*›)/).map((piece) => (piece.startsWith('‹') ? { hole: piece.slice(1, -1) } : piece));
+  return text
+    .split(/(\u2039[^\u203a]*\u203a)/)
+    .map((piece) => (piece.startsWith('‹') ? { hole: piece.slice(1, -1) } : piece));
 }
 
 function snippet(label: string, detail: string, text: string): CompletionItem {
