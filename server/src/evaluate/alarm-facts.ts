@@ -1,5 +1,11 @@
 /** The facts of the alarms: how often they miss and how often they cry wolf, and the hysteresis that noise asks for. */
-import { ALARM_ERRORS, alarmErrors, guardBandedLimit, LEAST_HYSTERESIS, leastHysteresis } from '../physics/alarm.ts';
+import {
+  ALARM_ERRORS,
+  alarmErrorProbability,
+  guardBandedLimit,
+  LEAST_HYSTERESIS,
+  leastHysteresis,
+} from '../physics/alarm.ts';
 import { COMBINED_UNCERTAINTY } from '../physics/budget.ts';
 import { roundDownToStep, roundStepBelow, roundUpToStep, sensibleClear } from '../physics/sensible-steps.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -71,23 +77,21 @@ function errorFacts(
   inputs: readonly FactInput[],
 ): readonly Fact[] {
   if (!(tolerance > 0)) return [];
-  const { missed, falseAlarm } = alarmErrors(tolerance, standardUncertainty);
+  const probability = asProbability(alarmErrorProbability(tolerance, standardUncertainty));
   const { dimension, title } = quantityInfo(quantity);
   const guarded = guardBandedLimit(limit.value.value, direction, tolerance, standardUncertainty);
   const base = { at, inputs, formulas: [ALARM_ERRORS], notes: [] };
-  const probability = { dimension: 'percentage', ...base } as const;
+  const ofErrors = { value: probability, dimension: 'percentage', ...base } as const;
   return [
     {
       id: `${name}/missed-alarm`,
       title: `probability that ${name} stays silent with the ${title} one tolerance beyond the limit`,
-      value: asProbability(missed),
-      ...probability,
+      ...ofErrors,
     },
     {
       id: `${name}/false-alarm`,
       title: `probability that ${name} sounds with the ${title} one tolerance inside the limit`,
-      value: asProbability(falseAlarm),
-      ...probability,
+      ...ofErrors,
     },
     ...(guarded === limit.value.value
       ? []

@@ -4,20 +4,13 @@ import { normalProbability, normalQuantile } from './normal-distribution.ts';
 
 export type AlarmDirection = 'above' | 'below';
 
-export interface AlarmErrors {
-  /** Probability of silence while the quantity is one tolerance beyond the limit. */
-  readonly missed: number;
-  /** Probability of an alarm while the quantity is one tolerance inside the limit. */
-  readonly falseAlarm: number;
-}
-
 /** A miss one tolerance beyond the limit may happen this often before the limit should move inwards. */
 export const ACCEPTABLE_MISSES = 0.05;
 
 /** Repeatability limit: two readings of one value differ by less than 2.8 standard deviations in 95 % of cases. */
 const REPEATABILITY_FACTOR = 2.8;
 
-/** p(missed) = Φ(-(tolerance + g)/u), p(false) = Φ(-(tolerance - g)/u), g: how far inwards the limit is set */
+/** p = Φ(-tolerance/u) */
 export const ALARM_ERRORS: Formula = {
   id: 'alarm-errors',
   title: 'Probability of a missed and of a false alarm one tolerance from the limit',
@@ -34,19 +27,16 @@ export const LEAST_HYSTERESIS: Formula = {
 };
 
 /**
- * Probabilities of a missed and of a false alarm; see `ALARM_ERRORS`.
+ * Probability of silence while the quantity is one tolerance beyond the limit, and of an alarm while it is one tolerance
+ * inside: that a reading is off by more than the tolerance to one given side. See `ALARM_ERRORS`.
  *
- * Worked value (computed): tolerance 2, u 1, limit as wanted: 2.3 % each.
+ * Worked value (normal table): tolerance 2, u 1 gives 2.3 %. Without uncertainty it is 0.
  *
  * @param tolerance distance from the wanted limit at which the alarm is judged, above 0
  * @param standardUncertainty of the reading, in the same unit, 0 or more
- * @param guardBand how far inwards of the wanted limit the alarm is set, in the same unit
  */
-export function alarmErrors(tolerance: number, standardUncertainty: number, guardBand = 0): AlarmErrors {
-  return {
-    missed: probabilityOfPassing(tolerance + guardBand, standardUncertainty),
-    falseAlarm: probabilityOfPassing(tolerance - guardBand, standardUncertainty),
-  };
+export function alarmErrorProbability(tolerance: number, standardUncertainty: number): number {
+  return standardUncertainty > 0 ? normalProbability(-tolerance / standardUncertainty) : 0;
 }
 
 /**
@@ -82,10 +72,4 @@ export function guardBandedLimit(
  */
 export function leastHysteresis(noiseStandardDeviation: number): number {
   return REPEATABILITY_FACTOR * noiseStandardDeviation;
-}
-
-/** Probability that a reading is off by more than `distance` to one given side. */
-function probabilityOfPassing(distance: number, standardUncertainty: number): number {
-  if (standardUncertainty > 0) return normalProbability(-distance / standardUncertainty);
-  return distance > 0 ? 0 : 1;
 }
