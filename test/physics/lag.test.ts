@@ -13,22 +13,16 @@ const AIR = {
 const STEM = { diameter: 0.006, length: 0.18, axis: 'horizontal' } as const;
 
 describe('lag behind a ramp', () => {
-  it('by hand: 0.5 K/min and 20 s trail 1/6 K at length, and 1 − 1/e of it after one time constant', () => {
+  it('by hand: 0.5 K/min and 20 s trail 1/6 K', () => {
     expect(rampLag(0.5 / 60, 20)).toBeCloseTo(1 / 6, 12);
-    expect(rampLag(0.5 / 60, 20, 20)).toBeCloseTo((1 - Math.exp(-1)) / 6, 12);
   });
 
-  it('satisfies the first-order equation dT/dt = (T(air) − T)/τ, by stepping it in time', () => {
-    // Explicit steps of τ/10000: off by half a step, 5e-5 of the lag.
+  it('satisfies the first-order equation dT/dt = (T(air) − T)/τ at length, by stepping it in time', () => {
+    // Explicit steps of τ/1000 for 20 τ, after which 2e-9 of the lag is lacking; a ramp is stepped without error.
     let probe = 0;
-    const step = 0.002;
-    for (let n = 0; n < 15_000; n++) probe += ((0.1 * n * step - probe) / 20) * step;
-    expect(Math.abs(0.1 * 30 - probe - rampLag(0.1, 20, 30))).toBeLessThan(2e-4);
-  });
-
-  it('is none at the start, and that of a falling ramp mirrors that of a rising one', () => {
-    expect(rampLag(1, 20, 0)).toBeCloseTo(0, 12);
-    expect(rampLag(-1, 20, 7)).toBe(-rampLag(1, 20, 7));
+    const step = 0.02;
+    for (let n = 0; n < 20_000; n++) probe += ((0.1 * n * step - probe) / 20) * step;
+    expect(0.1 * 400 - probe).toBeCloseTo(rampLag(0.1, 20), 6);
   });
 
   it('by hand: 15 s and 45 s at 0.5 K/min read 0.25 K apart, the slower one lower', () => {

@@ -9,7 +9,7 @@ const RESPONSE_SPEED = 1;
 /** Difference, K, of a probe that trails its air: drives what natural convection there is in still air. */
 const TRAILING_DIFFERENCE = 1;
 
-/** T(air) - T(probe) = r τ (1 - exp(-t/τ)) */
+/** T(air) - T(probe) = r τ, once the ramp has run for long: until then r τ (1 - exp(-t/τ)) */
 export const RAMP_LAG: Formula = {
   id: 'ramp-lag',
   title: 'Lag of a first-order probe behind a ramp',
@@ -26,27 +26,25 @@ export const RESPONSE_WITH_SPEED: Formula = {
 };
 
 /**
- * How far a probe trails a ramp, in the ramp's unit; negative on a falling ramp.
+ * How far a probe trails a ramp that has run for long, in the ramp's unit; negative on a falling ramp.
  *
- * r·τ·(1 − exp(−t/τ)) after the ramp has run for t, and r·τ once it has run for long. First order: a probe with a
+ * r·τ; see `RAMP_LAG`. First order: a probe with a
  * filter has more than one time constant, and its data-sheet response stands for all.
  *
- * Worked value (by hand): 0.5 K/min and 20 s gives 0.167 K at length; 0.105 K after the first 20 s.
+ * Worked value (by hand): 0.5 K/min and 20 s gives 0.167 K.
  *
  * @param rate of the ramp per second, such as K/s
  * @param timeConstant s, above 0
- * @param duration since the ramp began, s; left out: long enough
  */
-export function rampLag(rate: number, timeConstant: number, duration?: number): number {
-  const steady = rate * timeConstant;
-  return duration === undefined ? steady : -steady * Math.expm1(-duration / timeConstant);
+export function rampLag(rate: number, timeConstant: number): number {
+  return rate * timeConstant;
 }
 
 /**
  * How far apart two probes read on one ramp because they respond differently: the second minus the first.
  *
  * The slower one trails more, and what is computed from the pair is wrong by that difference, on top of the lag that
- * both share. It is largest once the ramp has run for long.
+ * both share. It is largest once the ramp has run for long, as here.
  *
  * Worked value (by hand): 0.5 K/min, 15 s and 45 s: the second reads 0.25 K lower.
  *
