@@ -1,8 +1,8 @@
-import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { commitFolder } from './committed-folder.ts';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import { accessibilityFaults, openView } from './webview-page.ts';
@@ -39,7 +39,8 @@ describeInEditor('what has changed, and the handover pack', () => {
   });
 
   it('in a repository they tell what is typed, against the last commit', async () => {
-    commitFolder();
+    enableGit();
+    commitFolder(editor.folder);
     await openSite();
     const view = await openView(page, CHANGES, 'select[name=against]');
     await view.locator('p', { hasText: 'Nothing has changed in meaning.' }).waitFor();
@@ -65,17 +66,9 @@ describeInEditor('what has changed, and the handover pack', () => {
   });
 
   /** The other tests of the editor do without its git. */
-  function commitFolder(): void {
+  function enableGit(): void {
     mkdirSync(join(editor.folder, '.vscode'), { recursive: true });
     writeFileSync(join(editor.folder, '.vscode/settings.json'), JSON.stringify({ 'git.enabled': true }));
-    const who = ['-c', 'user.name=x', '-c', 'user.email=x'];
-    for (const words of [
-      ['init', '-q'],
-      ['add', '.'],
-      [...who, 'commit', '-q', '-m', 'first'],
-    ]) {
-      execFileSync('git', words, { cwd: editor.folder, stdio: 'ignore' });
-    }
   }
 
   async function openSite(): Promise<void> {

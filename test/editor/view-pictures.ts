@@ -2,6 +2,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Frame, Page } from 'playwright-core';
+import { commitFolder } from './committed-folder.ts';
 import { openView } from './webview-page.ts';
 import { goTo, openWorkbench, placeIn, runCommand } from './workbench-page.ts';
 import type { WorkbenchServer } from './workbench-server.ts';
@@ -15,6 +16,7 @@ const ONLY_EDITORS = {
   'workbench.layoutControl.enabled': false,
   'window.commandCenter': false,
   'breadcrumbs.enabled': false,
+  'git.enabled': true, // the other tests do without
 };
 
 interface ViewPicture {
@@ -26,6 +28,8 @@ interface ViewPicture {
   /** px, of the half of the window that the view is in. */
   readonly size: { readonly width: number; readonly height: number };
   readonly prepare?: (view: Frame) => Promise<void>;
+  /** What the file says in the picture, where that is not what is committed. */
+  readonly edit?: (site: string) => string;
 }
 
 const PICTURES: readonly ViewPicture[] = [
@@ -63,11 +67,27 @@ const PICTURES: readonly ViewPicture[] = [
     name: 'overview',
     command: 'Dewright: Show the Overview of All Points',
     at: 'K1-MT-101:',
-    expected: '#all-points',
+    expected: 'td:has-text("TS-MT-701")', // of the site that is read last
     size: { width: 960, height: 620 },
     async prepare(view) {
       await view.locator('th button', { hasText: 'Findings' }).click();
       await view.locator('th button', { hasText: 'Findings' }).click();
+    },
+  },
+  {
+    name: 'changes',
+    command: 'Dewright: Show What Has Changed in Meaning',
+    at: 'K3-MT-101:',
+    expected: 'h3',
+    size: { width: 800, height: 900 },
+    edit: (site) => {
+      const point = site.indexOf('K3-MT-101:');
+      const changed = site
+        .slice(point)
+        .replace('rise: 6 K', 'rise: 4 K')
+        .replace('insertion: 180 mm', 'insertion: 60 mm')
+        .replace('spacing: 60 mm, position: above', 'spacing: 420 mm, position: beside');
+      return site.slice(0, point) + changed;
     },
   },
 ];
@@ -79,15 +99,19 @@ export async function takeViewPictures(
   samples: string,
   pictures: string,
 ): Promise<void> {
+  commitFolder(samples);
+  const committed = readFileSync(join(samples, SITE_FILE), 'utf8');
   for (const [theme, title] of Object.entries(THEMES)) {
     mkdirSync(join(samples, '.vscode'), { recursive: true });
     const settings = { ...ONLY_EDITORS, 'workbench.colorTheme': title };
     writeFileSync(join(samples, '.vscode/settings.json'), JSON.stringify(settings));
     for (const picture of PICTURES) {
-      const { name, size } = picture;
+      const { name, size, edit } = picture;
+      const site = edit?.(committed) ?? committed;
+      writeFileSync(join(samples, SITE_FILE), site);
       const page = await browser.newPage({ viewport: { ...size, width: 2 * size.width } });
       await openWorkbench(page, server, samples, SITE_FILE);
-      await takeView(page, readFileSync(join(samples, SITE_FILE), 'utf8'), picture);
+      await takeView(page, site, picture);
       const clip = { ...size, x: size.width, y: 0 };
       await page.screenshot({ path: join(pictures, `${name}-${theme}.png`), clip, animations: 'disabled' });
       await page.close();

@@ -82,9 +82,9 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
   const { space } = point;
   const fitting = surfaceOf(point.facts, 'fitting');
   const at = fitting?.margin.at;
-  const stems = stemsAt(point, at);
+  const stem = stemAt(point, 'humidity-probe', at);
   const head = point.humidityProbeModel?.model?.value.head?.value;
-  const beside = airTemperatureProbeOf(point, insertion.value, stems['air-temperature-probe']);
+  const beside = airTemperatureProbeOf(point, insertion.value, stemAt(point, 'air-temperature-probe', at));
   const surroundings = surroundingsOf(point.settings);
   return succeed({
     attitude: mounting?.value.attitude?.value ?? 'horizontal',
@@ -97,7 +97,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
       origin: probe.origin,
       diameter: point.humidityProbeModel?.model?.value.stem?.value.diameter?.value.value,
       head: headOf(head, insertion.value, point.heater.on),
-      profile: stems['humidity-probe'].ok ? stems['humidity-probe'].value : undefined,
+      profile: stem.ok ? stem.value : undefined,
     },
     airTemperatureProbe: beside.ok ? beside.value : undefined,
     airSpeed: airSpeedOf(space),
@@ -107,7 +107,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
     at,
     notes: [
       ...(mounting?.value.attitude === undefined ? ['The attitude is not given: drawn as horizontal.'] : []),
-      ...(stems['humidity-probe'].ok ? [] : [`No temperatures along the stem: ${stems['humidity-probe'].problem}.`]),
+      ...(stem.ok ? [] : [`No temperatures along the stem: ${stem.problem}.`]),
       ...(beside.ok || beside.problem === NO_PROBE
         ? []
         : [`The air-temperature probe is left out: ${beside.problem}.`]),
@@ -122,16 +122,9 @@ function probeBase(
   return { insertion, insulation: Math.max(0, mounting?.value.insulation?.value.value ?? 0) };
 }
 
-type Stems = Readonly<Record<StemName, Given<StemProfile>>>;
-
-function stemsAt(point: PointEvaluation, at: Corner | undefined): Stems {
+function stemAt(point: PointEvaluation, name: StemName, at: Corner | undefined): Given<StemProfile> {
   const { space } = point;
-  if (space === undefined || at === undefined) {
-    const unknown = fail(whyNoFitting(point));
-    return { 'humidity-probe': unknown, 'air-temperature-probe': unknown };
-  }
-  const profile = (name: StemName): Given<StemProfile> => stemProfile(point, space, name, at);
-  return { 'humidity-probe': profile('humidity-probe'), 'air-temperature-probe': profile('air-temperature-probe') };
+  return space === undefined || at === undefined ? fail(whyNoFitting(point)) : stemProfile(point, space, name, at);
 }
 
 function whyNoFitting({ space, settings }: PointEvaluation): string {

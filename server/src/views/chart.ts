@@ -10,23 +10,22 @@ import { readChart } from '../pictures/chart-reading.ts';
 import { chartPlane, moistAirChart } from '../pictures/moist-air-chart.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { locate } from '../syntax/locate.ts';
+import { heading, paragraph } from './elements.ts';
 import type { View, ViewKind, ViewRequest } from './view.ts';
 
 const AXES: readonly HumidityAxis[] = ['mixing-ratio', 'dew-point'];
 const AXIS = 'humidity-axis';
+const HEADING = 'Moist-air chart';
 
 export const chartView: ViewKind = {
   show(request) {
     const subject = subjectOf(request);
     if (subject === undefined) return without('The file has no space that can be read.');
-    const { title, value } = { title: subject.space.id, value: axisOf(request) };
-    const plane = chartPlane(value, subject);
-    if (plane === undefined)
-      return without(`Nothing can be drawn of ${title}: it has no envelope that can be computed.`);
-    return {
-      title: `Chart: ${title}`,
-      body: [heading(), controls(value), moistAirChart(plane, subject)],
-    };
+    const { id } = subject.space;
+    const axis = axisOf(request);
+    const plane = chartPlane(axis, subject);
+    if (plane === undefined) return without(`Nothing can be drawn of ${id}: it has no envelope that can be computed.`);
+    return { title: `Chart: ${id}`, body: [heading(1, HEADING), controls(axis), moistAirChart(plane, subject)] };
   },
   readAt(request, spot) {
     const subject = subjectOf(request);
@@ -36,11 +35,7 @@ export const chartView: ViewKind = {
 };
 
 function without(reason: string): View {
-  return { title: 'Chart', body: [heading(), element('p', {}, [reason])] };
-}
-
-function heading(): MarkupElement {
-  return element('h1', {}, ['Moist-air chart']);
+  return { title: 'Chart', body: [heading(1, HEADING), paragraph(reason)] };
 }
 
 function controls(chosen: HumidityAxis): MarkupElement {

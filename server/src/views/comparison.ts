@@ -3,8 +3,8 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { baseName, relativeName } from '../analysis/file-location.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
 import { type AnalysedSite, compareSites } from '../features/comparison/compare-sites.ts';
-import { type Told, tellComparison } from '../features/comparison/comparison-text.ts';
-import { heading, paragraph } from './elements.ts';
+import { NOTHING_CHANGED, type ToldSection, tellComparison } from '../features/comparison/comparison-text.ts';
+import { heading, list, paragraph } from './elements.ts';
 import type { View } from './view.ts';
 
 /** What the site is compared with: its last committed version, or the file of that URI. */
@@ -46,28 +46,12 @@ function controls(file: string, against: string, others: readonly string[]): Mar
 }
 
 function changes(before: AnalysedSite, after: AnalysedSite): readonly MarkupElement[] {
-  const { values, facts, findings } = tellComparison(compareSites(before, after));
-  const sections = [
-    ...section('What is stated', values),
-    ...section('Numbers', facts),
-    ...section('Findings', findings),
-  ];
-  return sections.length === 0 ? [paragraph('Nothing has changed in meaning.')] : sections;
+  const sections = tellComparison(compareSites(before, after));
+  return sections.length === 0 ? [paragraph(NOTHING_CHANGED)] : sections.flatMap(section);
 }
 
-function section(title: string, groups: readonly Told[]): readonly MarkupElement[] {
-  if (groups.length === 0) return [];
-  return [
-    heading(2, title),
-    ...groups.flatMap(({ heading: name, lines }) => [
-      heading(3, name),
-      element(
-        'ul',
-        {},
-        lines.map((line) => element('li', {}, [line])),
-      ),
-    ]),
-  ];
+function section({ title, groups }: ToldSection): readonly MarkupElement[] {
+  return [heading(2, title), ...groups.flatMap(({ heading: name, lines }) => [heading(3, name), list(lines)])];
 }
 
 /** Undefined for what is no site, and for a text that does not parse: whole entries would seem to be gone. */

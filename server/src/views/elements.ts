@@ -10,6 +10,14 @@ export function paragraph(...children: readonly MarkupNode[]): MarkupElement {
   return element('p', {}, children);
 }
 
+export function list(sentences: readonly string[]): MarkupElement {
+  return element(
+    'ul',
+    {},
+    sentences.map((sentence) => element('li', {}, [sentence])),
+  );
+}
+
 /** Words that lead to a place in a file. */
 export function linkTo(place: Place, text: string): MarkupElement {
   return element('span', placeAttributes(place, text), [text]);

@@ -13,7 +13,7 @@ export function findingList(
   if (findings.length === 0) return paragraph(none);
   return element(
     'ul',
-    { class: 'findings' },
+    {},
     findings.map((finding) =>
       element('li', { 'data-rule': finding.rule }, [
         `${finding.severity}: `,

@@ -36,7 +36,7 @@ export function overviewView(rows: readonly OverviewRow[], left = 0): View {
   const title = 'All points';
   if (rows.length === 0 && left === 0)
     return { title, body: [heading(1, title), paragraph('The workspace has no point.')] };
-  const filter = element('input', { type: 'search', 'data-filters': TABLE, 'aria-label': 'Show the rows with' });
+  const filter = element('input', { type: 'search', id: `${TABLE}-filter`, 'data-filters': TABLE });
   return {
     title,
     body: [

@@ -1,6 +1,6 @@
 /** A point beside its file: its section, its findings, what is to be seen when all is right, its uncertainties, its past. */
 import type { Analysis } from '../analysis/analysis.ts';
-import { element, type MarkupElement } from '../base/markup.ts';
+import type { MarkupElement } from '../base/markup.ts';
 import { upperFirst } from '../base/words.ts';
 import { furtherSentences } from '../evaluate/budget-words.ts';
 import type { History } from '../evaluate/history.ts';
@@ -12,7 +12,7 @@ import { historyPlot } from '../pictures/history-plot.ts';
 import { sectionOf } from '../pictures/section.ts';
 import { sectionDrawing } from '../pictures/section-drawing.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import { heading, paragraph } from './elements.ts';
+import { heading, list, paragraph } from './elements.ts';
 import { expectedState } from './expected-state.ts';
 import { findingList } from './finding-list.ts';
 import { nameOf, pointAt } from './point-subject.ts';
@@ -54,18 +54,10 @@ function section(point: PointEvaluation, { parsed }: Analysis): readonly MarkupE
 function uncertainty({ quantity, worst, missing }: ReportBudgets): readonly MarkupElement[] {
   const title = heading(2, upperFirst(quantityInfo(quantity).title));
   if (worst === undefined) return [title, paragraph(`No uncertainty can be computed: ${missing ?? 'not known'}.`)];
-  return [title, budgetBars(worst), sentences(furtherSentences(worst))];
+  return [title, budgetBars(worst), list(furtherSentences(worst))];
 }
 
 function errorsOf(history: History, planned: string | undefined): readonly MarkupElement[] {
   const title = heading(2, `Errors of the ${quantityInfo(history.quantity).title} over the years`);
-  return [title, historyPlot(history, planned), sentences(historySentences(history).map((words) => `${words}.`))];
-}
-
-function sentences(texts: readonly string[]): MarkupElement {
-  return element(
-    'ul',
-    {},
-    texts.map((text) => element('li', {}, [text])),
-  );
+  return [title, historyPlot(history, planned), list(historySentences(history).map((words) => `${words}.`))];
 }

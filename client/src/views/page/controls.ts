@@ -27,8 +27,7 @@ function isControl(target: EventTarget | null): target is Control {
 }
 
 function set(control: Control): void {
-  const isSwitch = control instanceof HTMLInputElement && control.type === 'checkbox';
-  tellInputs({ ...keptState().inputs, [control.name]: isSwitch ? String(control.checked) : control.value });
+  tellInputs({ ...keptState().inputs, [control.name]: control.value });
 }
 
 function tellInputs(inputs: Inputs): void {

@@ -20,6 +20,7 @@ listenToPlaces(view);
 listenToControls(view);
 const tables = listenToTables(view);
 const zoom = listenToZoom(view);
+const footer = part('footer');
 const readout = listenToReadings(view, part('output'));
 
 toolbar.addEventListener('click', ({ target }) => {
@@ -33,7 +34,9 @@ onMessage((message) => {
   if (message.type === 'reading') return readout.show(message.text);
   keepState({ uri: message.uri });
   showBody(view, message.body);
-  toolbar.hidden = view.querySelector('svg.drawing') === null;
+  const hasDrawing = view.querySelector('svg.drawing') !== null;
+  toolbar.hidden = !hasDrawing;
+  footer.hidden = !hasDrawing;
   zoom.restore();
   tables.restore();
 });

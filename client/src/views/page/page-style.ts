@@ -15,6 +15,7 @@ button:hover { background: var(--vscode-button-secondaryHoverBackground); }
 .controls { display: flex; flex-wrap: wrap; gap: 12px; align-items: baseline; margin: 4px 0; }
 table { border-collapse: collapse; }
 th, td { padding: 3px 10px 3px 0; text-align: left; vertical-align: top; border-bottom: 1px solid var(--vscode-widget-border, #8884); }
+table[data-sorts] th { position: sticky; top: 0; background: var(--vscode-editor-background); }
 th button { background: none; border: none; padding: 0; font-weight: 600; color: inherit; }
 th[aria-sort=ascending] button::after { content: ' ↑'; }
 th[aria-sort=descending] button::after { content: ' ↓'; }
@@ -24,7 +25,7 @@ th[aria-sort=descending] button::after { content: ' ↓'; }
 .whole, table[data-sorts] td.number { white-space: nowrap; }
 .beyond { font-weight: 600; color: var(--limit); }
 .summary { position: sticky; top: 0; margin: 0; padding: 4px 0; background: var(--vscode-editor-background); }
-.findings { margin: 4px 0; padding-left: 18px; }
+ul { margin: 4px 0; padding-left: 18px; }
 fieldset { display: grid; grid-template-columns: repeat(auto-fill, minmax(260px, 1fr)); gap: 6px 16px; margin: 8px 0; padding: 4px 10px 8px; border: 1px solid var(--vscode-widget-border, #8884); }
 legend { font-weight: 600; }
 .field label { display: flex; justify-content: space-between; align-items: baseline; gap: 8px; }

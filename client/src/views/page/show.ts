@@ -20,9 +20,9 @@ function isText(element: Element | null | undefined): element is HTMLInputElemen
 
 const FOCUSABLE = '[tabindex], input, select, button';
 
-/** What makes an element the same as one in the body before. */
+/** What makes an element the same as one in the body before: its names, and the words of a button. */
 function keyOf(element: Element): string {
-  return ['id', 'name', 'data-action', 'data-file', 'data-start', 'aria-label']
-    .map((name) => element.getAttribute(name) ?? '')
-    .join('\n');
+  const names = ['id', 'name', 'data-action', 'data-file', 'data-start', 'aria-label'];
+  const words = element instanceof HTMLButtonElement ? element.textContent : '';
+  return [...names.map((name) => element.getAttribute(name)), words].join('\n');
 }

@@ -4,32 +4,32 @@ import type { ChangedFinding } from './changed-findings.ts';
 import type { ChangedValue } from './changed-values.ts';
 import type { Comparison } from './compare-sites.ts';
 
-/** Lines under one heading. */
-export interface Told {
+export interface ToldSection {
+  readonly title: string;
+  readonly groups: readonly ToldGroup[];
+}
+
+export interface ToldGroup {
+  /** What the lines are about; over numbers also the changes that they follow from. */
   readonly heading: string;
   readonly lines: readonly string[];
 }
 
-export interface ToldComparison {
-  readonly values: readonly Told[];
-  /** Numbers that follow from the same changes stand under the words that name these. */
-  readonly facts: readonly Told[];
-  readonly findings: readonly Told[];
-}
+export const NOTHING_CHANGED = 'Nothing has changed in meaning.';
 
-export function tellComparison({ values, facts, findings }: Comparison): ToldComparison {
-  return {
-    values: grouped(values, subjectOf, valueLine),
-    facts: grouped(facts, becauseOf, factLine),
-    findings: grouped(findings, ({ subject }) => subject, findingLine),
-  };
+/** The sections in which there is something to tell. */
+export function tellComparison({ values, facts, findings }: Comparison): readonly ToldSection[] {
+  const sections = [
+    { title: 'What is stated', groups: grouped(values, subjectOf, valueLine) },
+    { title: 'Numbers', groups: grouped(facts, becauseOf, factLine) },
+    { title: 'Findings', groups: grouped(findings, ({ subject }) => subject, findingLine) },
+  ];
+  return sections.filter(({ groups }) => groups.length > 0);
 }
 
 export function comparisonText(comparison: Comparison): string {
-  const { values, facts, findings } = tellComparison(comparison);
-  const sections = [section('What is stated', values), section('Numbers', facts), section('Findings', findings)];
-  const told = sections.filter((text) => text !== '');
-  return told.length === 0 ? 'Nothing has changed in meaning.' : told.join('\n\n');
+  const sections = tellComparison(comparison);
+  return sections.length === 0 ? NOTHING_CHANGED : sections.map(sectionText).join('\n\n');
 }
 
 export function comparisonJson({ values, facts, findings }: Comparison): string {
@@ -38,8 +38,7 @@ export function comparisonJson({ values, facts, findings }: Comparison): string 
   return JSON.stringify({ version: 1, values: stated, facts: numbers, findings }, undefined, 1);
 }
 
-function section(title: string, groups: readonly Told[]): string {
-  if (groups.length === 0) return '';
+function sectionText({ title, groups }: ToldSection): string {
   const told = groups.map(({ heading, lines }) => [`  ${heading}`, ...lines.map((line) => `    ${line}`)].join('\n'));
   return [title, ...told].join('\n').replace(/[^\P{Cc}\n]/gu, '·');
 }
@@ -48,7 +47,7 @@ function grouped<Item>(
   items: readonly Item[],
   headingOf: (item: Item) => string,
   lineOf: (item: Item) => string,
-): readonly Told[] {
+): readonly ToldGroup[] {
   const groups = new Map<string, string[]>();
   for (const item of items) {
     const heading = headingOf(item);
