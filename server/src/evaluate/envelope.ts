@@ -9,6 +9,7 @@ import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
 import { vapourPressureFromMixingRatio } from '../physics/vapour-pressure.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { FactInput } from './fact.ts';
 import type { SpacePressure } from './space-pressure.ts';
@@ -57,7 +58,7 @@ function readable(
   const [chosen, second] = given.flatMap(([key, range]) => (range === undefined ? [] : [{ key, range }]));
   if (temperature === undefined || chosen === undefined || second !== undefined) return [];
   const { key, range } = chosen;
-  const label = key === 'humidity' ? 'relative humidity' : key.replace(/-/g, ' ');
+  const label = key === 'humidity' ? 'relative humidity' : quantityInfo(key).title;
   const inputs = [rangeInput('air temperature', temperature), rangeInput(label, range), pressure.input];
   const keyOrigin = located.keyOrigin ?? located.origin;
   return [{ phase, keyOrigin, located, temperature, humidityKey: key, humidity: range, pressure, speed, inputs }];

@@ -12,7 +12,7 @@ export interface ToleranceLimits {
 export const EN_NUMBER: Formula = {
   id: 'en-number',
   title: 'En number of two results',
-  source: 'ISO 13528, 9.7 (numbered from memory); both uncertainties with coverage factor 2',
+  source: 'ISO 13528, the En number; both uncertainties with coverage factor 2',
   validity: [],
 };
 
