@@ -79,14 +79,14 @@ const PICTURES: readonly ViewPicture[] = [
     command: 'Dewright: Show What Has Changed in Meaning',
     at: 'K3-MT-101:',
     expected: 'h3',
-    size: { width: 800, height: 900 },
+    size: { width: 800, height: 760 },
     edit: (site) => {
       const point = site.indexOf('K3-MT-101:');
       const changed = site
         .slice(point)
         .replace('rise: 6 K', 'rise: 4 K')
-        .replace('insertion: 180 mm', 'insertion: 60 mm')
-        .replace('spacing: 60 mm, position: above', 'spacing: 420 mm, position: beside');
+        .replace('insertion: 180 mm', 'insertion: 150 mm')
+        .replace('position: above', 'position: below');
       return site.slice(0, point) + changed;
     },
   },
