@@ -47,7 +47,8 @@ describe('a view', () => {
       isPartial = view?.isPartial === true || (seen.at(-1) ?? 0) < 2;
     }
     // Three reports in each site, and the row of headings; the sites are found on disk while the first is shown.
-    await expect.poll(async () => (await ask('overview'))?.body.match(/<tr>/g)?.length).toBe(31 * 3 + 1);
+    const rows = async (): Promise<number> => (await ask('overview'))?.body.match(/<tr>/g)?.length ?? 0;
+    await expect.poll(rows, { timeout: 20_000 }).toBe(31 * 3 + 1);
     expect(seen).toEqual(seen.toSorted((one, other) => one - other));
   });
 
