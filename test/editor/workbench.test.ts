@@ -85,9 +85,13 @@ describeInEditor('in the workbench', () => {
     await openSite();
     const hover = await hoverAt(page, placeOf('checks:'));
     const picture = hover.locator('img[src^="data:image/svg+xml"]').first();
-    await picture.waitFor();
-    await expect.poll(() => picture.evaluate((image) => Reflect.get(image, 'naturalWidth'))).toBe(320);
-    expect((await picture.boundingBox())?.width).toBeGreaterThanOrEqual(300);
+    // Asked at once: the hover may be gone a moment later.
+    const widths = () =>
+      picture.evaluate((image) => ({
+        drawn: Reflect.get(image, 'naturalWidth'),
+        isShownWide: Reflect.get(image, 'width') >= 300,
+      }));
+    await expect.poll(widths, { timeout: 20_000 }).toEqual({ drawn: 320, isShownWide: true });
   });
 
   it('the pointer on a number beside a value shows how it came about', async () => {
