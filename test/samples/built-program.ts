@@ -1,6 +1,6 @@
 /** Runs the built command line as a user does. `npm test` has built it before. */
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -24,10 +24,12 @@ export function runIn(folder: string, ...words: readonly string[]): Run {
   return { status, output: stdout, errors: stderr };
 }
 
-/** An empty folder that goes when the test is over. */
+/** An empty folder, alone in its own, that goes when the test is over: the program also looks one folder up. */
 export function temporaryFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'dewright-samples-'));
-  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  const outer = mkdtempSync(join(tmpdir(), 'dewright-samples-'));
+  onTestFinished(() => rmSync(outer, { recursive: true, force: true }));
+  const folder = join(outer, 'files');
+  mkdirSync(folder);
   return folder;
 }
 
