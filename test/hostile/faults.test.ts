@@ -1,7 +1,7 @@
 /** What breaks around the program: the disk, other programs, the clock. Nothing that was written is lost. */
 import { spawnSync } from 'node:child_process';
 import { chmodSync, cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
@@ -32,12 +32,12 @@ describe('a disk that does not take the mended file', () => {
     const sites = join(folder, 'sites');
     mkdirSync(sites);
     writeFileSync(join(sites, 'a.dewsite.yaml'), SLIP);
-    cpSync(PROGRAM, join(folder, 'cli.js'));
-    chmodSync(folder, 0o755);
+    cpSync(dirname(PROGRAM), join(folder, 'dist'), { recursive: true });
+    for (const path of [folder, dirname(folder)]) chmodSync(path, 0o755);
     chmodSync(sites, 0o555);
     // The administrator may write anywhere, so the program runs as nobody then.
     const asNobody = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
-    const { status, stderr } = spawnSync(process.execPath, [join(folder, 'cli.js'), 'fix'], {
+    const { status, stderr } = spawnSync(process.execPath, [join(folder, 'dist', 'cli.js'), 'fix'], {
       cwd: sites,
       encoding: 'utf8',
       ...asNobody,
