@@ -40,7 +40,9 @@ function unusedKits(view: SiteView): readonly FindingDraft[] {
   if (!catalogue.complete || unknownReferences(view).some(({ to }) => isModelKind(to))) return [];
   const list = model.header?.value.kits;
   const isUsed = (kit: KitModel): boolean =>
-    referencesOf(view).some(({ to, named }) => isModelKind(to) && hasModel(kit, to, named.value));
+    referencesOf(view).some((references) =>
+      references.some(({ to, named }) => isModelKind(to) && hasModel(kit, to, named.value)),
+    );
   return kits.flatMap(({ kit, named }) => {
     if (list === undefined || kit === undefined || isUsed(kit)) return [];
     return {

@@ -29,18 +29,22 @@ export function isModelKind(to: Reference['to']): to is ModelKind {
   return MODEL_KINDS.some((kind) => kind === to);
 }
 
-/** In the order of the file. */
-export const referencesOf = remembered(({ settings, points }: SiteView): readonly Reference[] => {
+/**
+ * Those of the site itself, then those of each point in the order of the file. They are not joined: a site has some
+ * thousands of them, and every edit would join them again.
+ */
+export function referencesOf({ settings, points }: SiteView): readonly (readonly Reference[])[] {
   const receiver = settings.header?.defaults?.value.receiver;
-  const references: Reference[] = receiver === undefined ? [] : [{ to: 'receivers', named: receiver }];
-  for (const point of points) if (!point.entry.broken) references.push(...referencesOfPoint(point));
-  return references;
-});
+  const ofSite: readonly Reference[] = receiver === undefined ? [] : [{ to: 'receivers', named: receiver }];
+  return [ofSite, ...points.map((point) => (point.entry.broken ? [] : referencesOfPoint(point)))];
+}
 
 /** Those that stand for nothing. */
 export const unknownReferences = remembered((view: SiteView): readonly Reference[] => {
   const known = knownNames(view);
-  return referencesOf(view).filter(({ to, named }) => known[to]?.has(named.value) === false);
+  return referencesOf(view).flatMap((references) =>
+    references.filter(({ to, named }) => known[to]?.has(named.value) === false),
+  );
 });
 
 export const knownNames = remembered(({ model, catalogue }: SiteView): KnownNames => {
