@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import { accessibilityFaults, openView, viewWith } from './webview-page.ts';
@@ -45,8 +45,14 @@ describeInEditor('the moist-air chart beside its file', () => {
   it('a click on an area goes to its line, and so does Enter', async () => {
     const view = await openChart();
     const area = view.locator('[role=link] .area');
-    const { width, height } = (await area.boundingBox()) ?? { width: 0, height: 0 };
-    await area.click({ position: { x: 0.75 * width, y: 0.65 * height } }); // the area bends: its middle is not in it
+    await vi.waitFor(
+      async () => {
+        const { width, height } = (await area.boundingBox()) ?? { width: 0, height: 0 };
+        const inside = { x: 0.75 * width, y: 0.65 * height }; // the area bends: its middle is not in it
+        await area.click({ position: inside, timeout: 1000 }); // the size is another where the chart is drawn anew
+      },
+      { timeout: 20_000 },
+    );
     await cursorIsAt(placeIn(site(), 'air:'));
     await goTo(page, placeIn(site(), 'fennmoor'));
     await view.locator('[role=link]:has(.shift)').first().focus();
