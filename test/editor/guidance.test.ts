@@ -1,9 +1,9 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
-import { watchConsoleErrors } from './console-errors.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { expect, inject, it } from 'vitest';
+import { withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor, type RunningEditor } from './running-editor.ts';
 import { openWorkbench, repeatUntilVisible, runCommand } from './workbench-page.ts';
 
 const SITE_FILE = 'fennmoor.dewsite.yaml';
@@ -12,20 +12,10 @@ const LARGEST_PACKAGE = 500_000;
 describeInEditor('what guides a user', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
-  });
-  afterEach(async () => {
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
 
   it('the language status counts points and findings, and leads to the Problems panel', async () => {

@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { watchConsoleErrors } from './console-errors.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { beforeEach, expect, it } from 'vitest';
+import { withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor, type RunningEditor } from './running-editor.ts';
 import { openView } from './webview-page.ts';
 import { openWorkbench, placeIn, pressUntilVisible, runCommand } from './workbench-page.ts';
 
@@ -14,22 +14,14 @@ const MOST_STOPS = 30;
 describeInEditor('by keyboard alone', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
-  afterAll(() => editor?.end());
   beforeEach(async () => {
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
     await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
     await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
-  });
-  afterEach(async () => {
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
   });
 
   it('the language status says its counts, and leads to the Problems panel', async () => {

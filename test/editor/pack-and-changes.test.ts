@@ -1,10 +1,10 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { commitFolder } from './committed-folder.ts';
-import { watchConsoleErrors } from './console-errors.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor, type RunningEditor } from './running-editor.ts';
 import { accessibilityFaults, openView } from './webview-page.ts';
 import { goTo, openWorkbench, placeIn, pressUntilVisible, runCommand } from './workbench-page.ts';
 
@@ -14,21 +14,10 @@ const CHANGES = 'Dewright: Show What Has Changed in Meaning';
 describeInEditor('what has changed, and the handover pack', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    editor.resetFolder();
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
-  });
-  afterEach(async () => {
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
 
   it('without a repository the changes say that nothing is committed', async () => {

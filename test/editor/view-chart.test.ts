@@ -2,8 +2,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
-import { watchConsoleErrors } from './console-errors.ts';
+import { expect, it, vi } from 'vitest';
+import { withPageForEachTest } from './page-of-test.ts';
 import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
 import { accessibilityFaults, openView, viewWith } from './webview-page.ts';
 import { goTo, openWorkbench, type Place, placeIn, runCommand } from './workbench-page.ts';
@@ -15,21 +15,10 @@ const CHART = 'svg.drawing';
 describeInEditor('the moist-air chart beside its file', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    editor.resetFolder();
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
-  });
-  afterEach(async () => {
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
 
   it('shows the envelope of the space, and what its sensors see, as psychrolib has it', async () => {

@@ -1,9 +1,9 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Frame, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { watchConsoleErrors } from './console-errors.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { expect, it } from 'vitest';
+import { withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor, type RunningEditor } from './running-editor.ts';
 import { accessibilityFaults, openView, viewWith } from './webview-page.ts';
 import { goTo, openWorkbench, placeIn, runCommand, save } from './workbench-page.ts';
 
@@ -14,21 +14,10 @@ const THEMES = ['Default Light Modern', 'Default Dark Modern', 'Default High Con
 describeInEditor('the views of points', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    editor.resetFolder();
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
-  });
-  afterEach(async () => {
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
 
   it('the point of the cursor is shown: what is found, what to expect, how uncertain it is', async () => {

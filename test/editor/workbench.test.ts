@@ -2,11 +2,10 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { watchConsoleErrors } from './console-errors.ts';
+import { expect, it } from 'vitest';
 import { VISITS } from './in-host/visits.ts';
-import { CACHE_FOLDER } from './paths.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor, type RunningEditor } from './running-editor.ts';
 import {
   goTo,
   hoverAt,
@@ -20,29 +19,15 @@ import {
   takeQuickFix,
 } from './workbench-page.ts';
 
-/** What the page showed when a test failed. */
-const FAILURE_FOLDER = join(CACHE_FOLDER, 'failed');
 const SITE_FILE = 'fennmoor.dewsite.yaml';
 
 describeInEditor('in the workbench', () => {
   let editor: RunningEditor;
   let page: Page;
-  let errors: readonly string[];
 
-  beforeAll(async () => {
-    editor = await startEditor();
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    editor.resetFolder();
-    page = await editor.browser.newPage();
-    errors = watchConsoleErrors(page);
-  });
-  afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await page.screenshot({ path: join(FAILURE_FOLDER, `${task.name}.png`) });
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    expect(found).toEqual([]);
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
 
   it('the Problems panel shows severity, message, source, rule name and place', async () => {
