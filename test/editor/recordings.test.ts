@@ -1,4 +1,4 @@
-import { appendFileSync, cpSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { appendFileSync, cpSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, it } from 'vitest';
@@ -54,8 +54,9 @@ describeInEditor('the recording of an open visit', () => {
   }
 });
 
-/** The site of the fixture, its kit, a visit and its log. */
+/** The site of the fixture, its kit, a visit and its log, alone: the Problems panel draws no more rows than fit. */
 function layOut(folder: string): void {
+  for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
   const site = readFileSync(join(FIXTURE, 'dryer.dewsite.yaml'), 'utf8');
   writeFileSync(join(folder, 'dryer.dewsite.yaml'), site.replace('../kits/', ''));
   cpSync(join(FIXTURE, '../kits/models.dewkit.yaml'), join(folder, 'models.dewkit.yaml'));

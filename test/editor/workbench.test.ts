@@ -68,15 +68,17 @@ describeInEditor('in the workbench', () => {
   it('a hover on a plan of checks draws the errors that the visits found', async () => {
     for (const [path, text] of Object.entries(VISITS)) writeFileSync(join(editor.folder, path), text);
     await openSite();
-    const hover = await hoverAt(page, placeOf('checks:'));
-    const picture = hover.locator('img[src^="data:image/svg+xml"]').first();
-    // Asked at once: the hover may be gone a moment later.
-    const widths = () =>
-      picture.evaluate((image) => ({
-        drawn: Reflect.get(image, 'naturalWidth'),
-        isShownWide: Reflect.get(image, 'width') >= 300,
-      }));
-    await expect.poll(widths, { timeout: 20_000 }).toEqual({ drawn: 320, isShownWide: true });
+    /** Asked for anew each time: the editor takes a hover away when it likes. */
+    const widths = async () => {
+      const hover = await hoverAt(page, placeOf('checks:'));
+      const picture = hover.locator('img[src^="data:image/svg+xml"]').first();
+      return picture.evaluate(
+        (image) => ({ drawn: Reflect.get(image, 'naturalWidth'), isShownWide: Reflect.get(image, 'width') >= 300 }),
+        undefined,
+        { timeout: 5_000 },
+      );
+    };
+    await expect.poll(widths, { timeout: 40_000 }).toEqual({ drawn: 320, isShownWide: true });
   });
 
   it('the pointer on a number beside a value shows how it came about', async () => {

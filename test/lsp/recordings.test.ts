@@ -81,3 +81,13 @@ it('a log that is written to is read again', async () => {
   await expect.poll(count(asked), PATIENCE).toBe(2);
   expect(await rulesAt(session, VISIT_URI)).not.toContain('log-outside-envelope');
 });
+
+it('a log that is written to while it is read is read again, and that the reading was given up is not kept', async () => {
+  const { session, asked } = await open();
+  await expect.poll(count(asked), PATIENCE).toBe(1);
+  await session.editor.sendNotification('dewright/recordingChanged', { log: 'file:///site/wet.csv' });
+  await expect.poll(count(asked), PATIENCE).toBe(2);
+  expect(asked[0]?.token.isCancellationRequested).toBe(true);
+  asked[1]?.answer();
+  await expect.poll(() => rulesAt(session, VISIT_URI), PATIENCE).toContain('log-outside-envelope');
+});

@@ -21,6 +21,8 @@ interface Reading {
   readonly visit: string;
   readonly key: string;
   readonly cancelling: CancellationTokenSource;
+  /** Another recording is wanted now, or the log has changed: what it answers is not kept. */
+  isOutdated: boolean;
 }
 
 /** @param openFiles URIs of the open documents @param refresh tells the editor that findings have changed */
@@ -48,21 +50,24 @@ export function serveRecordings(
     const next = await nextUnread();
     if (reading !== undefined) {
       const isWanted = next?.visit === reading.visit && next.recording.key === reading.key;
-      if (!isWanted) reading.cancelling.cancel();
+      if (!isWanted) giveUp(reading);
       return; // what is wanted now is looked for when the reading has ended
     }
     if (next === undefined) return;
     const { visit, recording } = next;
     const { key, columns, basis, log } = recording;
-    reading = { visit, key, cancelling: new CancellationTokenSource() };
+    const current: Reading = { visit, key, cancelling: new CancellationTokenSource(), isOutdated: false };
+    reading = current;
     const question = { log: resolveFile(visit, log.value), basis, ...(columns === undefined ? {} : { columns }) };
-    const progress = showProgress(baseName(question.log), reading.cancelling);
-    const answer = await read(question, progress.report, reading.cancelling.token);
+    const progress = showProgress(baseName(question.log), current.cancelling);
+    const answer = await read(question, progress.report, current.cancelling.token);
     progress.done();
     reading = undefined;
     if (stopped) return;
-    workspace.setRecording(visit, { key, answer });
-    refresh();
+    if (!current.isOutdated) {
+      workspace.setRecording(visit, { key, answer });
+      refresh();
+    }
     await look();
   }
 
@@ -99,7 +104,9 @@ export function serveRecordings(
     for (const visit of workspace.files('visit')) {
       const recording = workspace.recordingOf(visit);
       if (recording === undefined) continue;
-      if (log === undefined || resolveFile(visit, recording.log.value) === log) workspace.forgetRecording(visit);
+      if (log !== undefined && resolveFile(visit, recording.log.value) !== log) continue;
+      workspace.forgetRecording(visit);
+      if (reading?.visit === visit) giveUp(reading);
     }
     changed();
   });
@@ -111,6 +118,11 @@ export function serveRecordings(
       reading?.cancelling.cancel();
     },
   };
+}
+
+function giveUp(reading: Reading): void {
+  reading.isOutdated = true;
+  reading.cancelling.cancel();
 }
 
 function cancelOn(token: CancellationToken, cancelling: CancellationTokenSource): void {
