@@ -2,6 +2,11 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    coverage: {
+      include: ['server/src/**', 'client/src/**'],
+      exclude: ['**/*.generated.ts'],
+      reporter: ['text-summary', 'html'],
+    },
     reporters: ['default', './test/tools/closing-line.ts'],
     projects: [
       {
