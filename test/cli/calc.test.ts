@@ -40,6 +40,19 @@ it('relative humidity and dew point give the air temperature', () => {
 });
 
 it.each([
+  [-49, []],
+  [
+    -60,
+    [
+      '-60 °C lies outside the -50 °C to 100 °C that “Enhancement factor over water, Greenspan 1976 and Hardy 1998” is published for.',
+    ],
+  ],
+])('a dew point of %d °C: notes %j', (celsius, notes) => {
+  const { output } = calc('air-temperature=20 degC', `dew-point=${celsius} degC`, 'pressure=1 bar', '--format', 'json');
+  expect(JSON.parse(output).notes).toEqual(notes);
+});
+
+it.each([
   [['air-temperature=20 degC', 'dew-point=25 degC'], 'The dew point, 25 °C, lies above the air temperature, 20 °C.'],
   [['air-temperature=120 degC', 'relative-humidity=90 %RH', 'pressure=100 kPa'], 'would reach the total pressure'],
   [['air-temperature=20'], 'needs a unit'],

@@ -185,6 +185,18 @@ describe('names', () => {
     ]);
   });
 
+  it.each([
+    ['mode: continuous, rise: 8 K', 'suits, 34 K to spare'],
+    ['mode: off', 'no: made for 0 … 80 %RH'],
+  ])('of a model for up to 80 %%RH, in air of up to 88 %%RH with the heater “%s”: “%s”', (heater, expected) => {
+    const marked = typedFor('model: hp-heated\n', 'model: |\n').replace('mode: continuous, rise: 8 K', heater);
+    const kit = KIT.replace('relative-humidity: 0 .. 100 %RH', 'relative-humidity: 0 .. 80 %RH');
+    const files = { ...FENNMOOR, 'kits/fennmoor.dewkit.yaml': kit };
+    const { workspace, analysis, offset } = openAt('fennmoor.dewsite.yaml', marked, files);
+    const offered = completionsAt(workspace, analysis, offset).items;
+    expect(offered.find(({ label }) => label === 'hp-heated')?.detail).toBe(expected);
+  });
+
   it('of temperature probes do the same', () => {
     const offered = items(typedFor('{model: tp-slim,', '{model: |,'));
     expect(offered.map(({ label, detail }) => `${label}: ${detail}`)).toEqual([

@@ -27,6 +27,8 @@ export interface SessionOptions {
   readonly isOurs?: boolean;
   /** What the editor says of `dewright` where it is asked. */
   readonly settings?: unknown;
+  /** How the editor answers what it is asked, by method, where that is not as usual. */
+  readonly answers?: Readonly<Record<string, () => unknown>>;
 }
 
 const LANGUAGES: Readonly<Record<string, string>> = {
@@ -40,6 +42,7 @@ export async function startSession({
   capabilities = {},
   isOurs = false,
   settings,
+  answers = {},
 }: SessionOptions): Promise<Session> {
   const [toServer, toEditor] = [new PassThrough(), new PassThrough()];
   const server = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toEditor));
@@ -55,6 +58,7 @@ export async function startSession({
   editor.onRequest('client/registerCapability', () => null);
   for (const refresh of ['diagnostic', 'inlayHint', 'codeLens'])
     editor.onRequest(`workspace/${refresh}/refresh`, () => null);
+  for (const [method, answer] of Object.entries(answers)) editor.onRequest(method, answer);
   editor.listen();
   const initialized = await editor.sendRequest<InitializeResult>('initialize', {
     processId: null,

@@ -6,6 +6,7 @@ import {
   showEstimate,
   showQuantity,
   showRange,
+  showShare,
   writeQuantity,
   writeRange,
 } from '../../server/src/quantity/format-quantity.ts';
@@ -33,6 +34,16 @@ it.each<[number, number, Dimension, string]>([
   [0.5, 0, 'temperature-difference', '0.5 ± 0.0 K'],
 ])('JCGM 100, 7.2.6: %d ± %d of %s is “%s”, the first one its own example', (value, halfWidth, dimension, text) => {
   expect(showEstimate(value, halfWidth, dimension)).toBe(text);
+});
+
+it.each<[number, string]>([
+  [0.6258, '62.6 %'],
+  [1.4, '140 %'],
+  [9.99, '999 %'],
+  [10.014, '10 ×'],
+  [247.6, '248 ×'],
+])('%d of the whole is shown as “%s”', (share, text) => {
+  expect(showShare(share)).toBe(text);
 });
 
 it.each<[number, Dimension, string, string]>([

@@ -133,6 +133,11 @@ describe('a call or a path that cannot be read ends with 2 and one line on stand
     refused(runIn(temporaryFolder(), 'check', '--stdin-as', 'site.yaml')));
 });
 
+it('--version says that of package.json', () => {
+  const { version } = JSON.parse(readFileSync(join(SAMPLES_FOLDER, '..', 'package.json'), 'utf8'));
+  expect(runIn(temporaryFolder(), '--version')).toEqual({ status: 0, output: `${version}\n`, errors: '' });
+});
+
 describe('odd folders', () => {
   it('a folder that is named as a site is searched as a folder', () => {
     const folder = temporaryFolder();

@@ -58,6 +58,15 @@ describe('the overview', () => {
     ]);
   });
 
+  it('says how many times a tolerance it is that is far too narrow', () => {
+    const narrow = workspaceOf({
+      'a.dewsite.yaml': SITE.replace('tolerance: 0.8 K', 'tolerance: 0.01 K'),
+      'kits/fennmoor.dewkit.yaml': KIT,
+    });
+    const shown = cellsOf(elementsNamed(overviewView(rowsOf(narrow)).body, 'table')[0]);
+    expect(shown[2]?.slice(5, 7)).toEqual(['0.01 K', expect.stringMatching(/^\d\d ×$/)]);
+  });
+
   it('counts the findings of each point by severity', () => {
     const findings = WORKSPACE.analysis(uriOf('a.dewsite.yaml'))?.findings ?? [];
     const ofPoint = findings.filter(({ subject }) => subject === 'K2-MT-102');

@@ -2,6 +2,7 @@
 /** The command line: which command a call means, and its exit status. */
 import { createRequire } from 'node:module';
 import { isMainThread } from 'node:worker_threads';
+import { version } from '../../../package.json';
 import { calc } from './calc.ts';
 import { type Call, type CallForm, readCall } from './call.ts';
 import { check } from './check.ts';
@@ -96,7 +97,7 @@ function serve(call: Call): undefined {
 
 function help(): string {
   const commands = Object.values(COMMANDS).map(({ usage, about }) => `  dewright ${usage}\n      ${about}`);
-  return `dewright checks the site files of humidity measurement points.\n\n${commands.join('\n')}\n\nExit status: 0 nothing at or above --fail-on, 1 findings at or above it, 2 the call or a file could not be read.\n`;
+  return `dewright checks the site files of humidity measurement points.\n\n${commands.join('\n')}\n  dewright --version\n      prints the version\n\nExit status: 0 nothing at or above --fail-on, 1 findings at or above it, 2 the call or a file could not be read.\n`;
 }
 
 async function main(words: readonly string[]): Promise<number | undefined> {
@@ -104,6 +105,10 @@ async function main(words: readonly string[]): Promise<number | undefined> {
   if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
     process.stdout.write(help());
     return name === undefined ? UNREADABLE : 0;
+  }
+  if (name === '--version') {
+    process.stdout.write(`${version}\n`);
+    return 0;
   }
   const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
   if (command === undefined)

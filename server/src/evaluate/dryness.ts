@@ -32,11 +32,15 @@ export function drynessFacts({ point, heater }: ResolvedPoint, space: SpaceEvalu
     ...(warming === undefined
       ? []
       : [
-          humidityAtSensor('humidity-at-sensor', 'highest humidity at the sensor', space, warming),
+          highestHumidityAtSensor(space, warming),
           marginToDewPoint(space, warming),
           highestHeadTemperature(space, warming),
         ]),
   ];
+}
+
+export function highestHumidityAtSensor(space: SpaceEvaluation, warming: SensorWarming): Fact {
+  return humidityAtSensor('humidity-at-sensor', 'highest humidity at the sensor', space, warming);
 }
 
 /** What holds for any unheated sensor in a space. */

@@ -1,5 +1,7 @@
 /** Which models can keep the sensor of a point dry, by what their data sheets say. */
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
+import { showQuantity } from '../quantity/format-quantity.ts';
+import { highestHumidityAtSensor } from './dryness.ts';
 import { isKnown } from './fact.ts';
 import { humidityProbeFit } from './model-fit.ts';
 import type { ModelRef } from './models.ts';
@@ -27,9 +29,15 @@ export function otherModelsThatHeat(
   rise: number,
 ): readonly Ref[] {
   if (space === undefined) return [];
+  const input = { label: 'heater rise', text: showQuantity(rise, 'temperature-difference') };
+  const highestHumidity = highestHumidityAtSensor(space, { rise, input });
   return [...catalogue.humidityProbes.values()].filter(({ id, model }) => {
     if (id === humidityProbeModel?.id || model?.value.heater?.value.maximumRise === undefined) return false;
-    const { temperatureMargin, objections } = humidityProbeFit(model.value, space, { heater: true, rise });
+    const { temperatureMargin, objections } = humidityProbeFit(model.value, space, {
+      heater: true,
+      rise,
+      highestHumidity,
+    });
     return temperatureMargin !== undefined && objections.length === 0;
   });
 }

@@ -7,7 +7,7 @@ import { airState, airStateFromRelativeHumidityAndDewPoint } from '../physics/st
 import type { StateProblem } from '../physics/state-problem.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
-import { formulaLeftBy, wordsOfOutside } from './corner.ts';
+import { formulaLeftByQuantity, wordsOfOutside } from './corner.ts';
 import { derivationOf, quantityValue } from './quantity-value.ts';
 
 export type KnownQuantities = ReadonlyMap<QuantityName, number>;
@@ -41,12 +41,15 @@ export function stateOfKnown(
     if (value.ok) quantities.set(name, value.value);
   }
   const formulas = new Set([...quantities.keys()].flatMap((name) => derivationOf(name).formulas));
-  const outside = formulaLeftBy(state.value);
+  const outside = [...quantities.keys()].flatMap((name) => {
+    const left = formulaLeftByQuantity(name, state.value, otherPressure);
+    return left === undefined ? [] : [`${wordsOfOutside(left)}.`];
+  });
   return succeed({
     pressure,
     quantities,
     formulas: [...formulas],
-    notes: outside === undefined ? [] : [`${wordsOfOutside(outside)}.`],
+    notes: [...new Set(outside)],
   });
 }
 

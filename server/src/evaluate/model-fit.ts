@@ -3,9 +3,16 @@ import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel } from '../model/model-types.generated.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
-import { isKnown } from './fact.ts';
-import { uncertifiedZones, unlistedExposures } from './model-limits.ts';
-import { quantityExtreme, type SpaceEvaluation } from './space.ts';
+import type { Fact } from './fact.ts';
+import {
+  airTemperatureEnds,
+  humidityEnds,
+  pressureEnds,
+  type RangeEnds,
+  uncertifiedZones,
+  unlistedExposures,
+} from './model-limits.ts';
+import type { SpaceEvaluation } from './space.ts';
 
 export interface ModelFit {
   /** Least distance of the temperatures at the probe from the ends of the model's range, K; negative outside. */
@@ -19,18 +26,22 @@ export interface HeatingWanted {
   readonly heater: boolean;
   /** K, 0 where none is asked. */
   readonly rise: number;
+  /** The highest humidity that the sensor then sees. */
+  readonly highestHumidity: Fact | undefined;
 }
 
 export function humidityProbeFit(model: HumidityProbeModel, space: SpaceEvaluation, wanted: HeatingWanted): ModelFit {
   const { heater } = model;
   const reach = heater?.value.maximumRise?.value.value;
-  const heating = [
+  const humidity = model.ranges?.value.relativeHumidity;
+  const objections = [
     wanted.heater && heater === undefined ? 'has no heater' : undefined,
     heater !== undefined && reach !== undefined && reach < wanted.rise
       ? `reaches ${showQuantity(reach, 'temperature-difference')} of rise`
       : undefined,
+    madeForLess(humidity, humidityEnds(space, wanted.highestHumidity)),
   ];
-  return fitOf(model, space, wanted.rise, heating);
+  return fitOf(model, space, wanted.rise, objections);
 }
 
 export function temperatureProbeFit(model: TemperatureProbeModel, space: SpaceEvaluation): ModelFit {
@@ -52,13 +63,18 @@ function fitOf(
       ? `${showQuantity(-margin, 'temperature-difference')} outside its temperature range`
       : undefined,
     ...others,
-    pressure !== undefined && (space.pressure.low < pressure.value.low || space.pressure.high > pressure.value.high)
-      ? `made for ${showRange(pressure.value.low, pressure.value.high, 'pressure')}`
-      : undefined,
+    madeForLess(pressure, pressureEnds(space)),
     exposures.length === 0 ? undefined : `does not list ${exposures.map(({ value }) => value).join(', ')}`,
     zones.length === 0 ? undefined : `not certified for ${zones.map(({ value }) => value).join(', ')}`,
   ];
   return { temperatureMargin: margin, objections: objections.filter((objection) => objection !== undefined) };
+}
+
+function madeForLess(range: Located<QuantityRange> | undefined, [lowest, highest]: RangeEnds): string | undefined {
+  if (range === undefined) return undefined;
+  const { low, high, dimension } = range.value;
+  const isLeft = (lowest !== undefined && lowest.value < low) || (highest !== undefined && highest.value > high);
+  return isLeft ? `made for ${showRange(low, high, dimension)}` : undefined;
 }
 
 /** Undefined where the kit gives no range or the air temperature is not known. */
@@ -67,8 +83,7 @@ function temperatureMargin(
   space: SpaceEvaluation,
   rise: number,
 ): number | undefined {
-  const hottest = quantityExtreme(space, 'air-temperature', 'highest');
-  const coldest = quantityExtreme(space, 'air-temperature', 'lowest');
-  if (range === undefined || !isKnown(hottest) || !isKnown(coldest)) return undefined;
+  const [coldest, hottest] = airTemperatureEnds(space);
+  if (range === undefined || hottest === undefined || coldest === undefined) return undefined;
   return Math.min(range.value.high - (hottest.value + rise), coldest.value - range.value.low);
 }

@@ -1,6 +1,32 @@
-/** What of a space the data sheet of a probe does not cover: exposures it does not list, zones it is not certified for. */
+/** What a space asks of a probe: what its ranges must hold, exposures it does not list, zones it is not certified for. */
 import type { Located } from '../model/located.ts';
 import type { Hazard, HumidityProbeModel, Space } from '../model/model-types.generated.ts';
+import { type Fact, isKnown, type KnownFact } from './fact.ts';
+import { pressureExtreme } from './pressure-extreme.ts';
+import { quantityExtreme, type SpaceEvaluation } from './space.ts';
+
+/** What the range of a model has to hold, as far as it is known. */
+export type RangeEnds = readonly [lowest: KnownFact | undefined, highest: KnownFact | undefined];
+
+export function airTemperatureEnds(space: SpaceEvaluation): RangeEnds {
+  return [
+    ifKnown(quantityExtreme(space, 'air-temperature', 'lowest')),
+    ifKnown(quantityExtreme(space, 'air-temperature', 'highest')),
+  ];
+}
+
+/** The lowest is that of the air: what a heated sensor sees is lower still. */
+export function humidityEnds(space: SpaceEvaluation, highestAtSensor: Fact | undefined): RangeEnds {
+  return [ifKnown(quantityExtreme(space, 'relative-humidity', 'lowest')), ifKnown(highestAtSensor)];
+}
+
+export function pressureEnds(space: SpaceEvaluation): RangeEnds {
+  return [pressureExtreme(space, 'lowest'), pressureExtreme(space, 'highest')];
+}
+
+function ifKnown(fact: Fact | undefined): KnownFact | undefined {
+  return isKnown(fact) ? fact : undefined;
+}
 
 /** The exposures of the space that the model does not list: all of them where it lists none. */
 export function unlistedExposures(

@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../analysis/analysis.ts';
+import { afterPause } from './after-pause.ts';
 import { diagnosticOf } from './protocol.ts';
 import type { Served } from './served.ts';
 
@@ -20,9 +21,9 @@ export interface Diagnostics {
   stop(): void;
 }
 
-/** ms: of many changes in a row the last counts. */
-const LAST_CHANGE_FIRST = 10;
-const HINTS_CAN_WAIT = 300;
+/** ms */
+const FINDINGS_AFTER = 10;
+const HINTS_AFTER = 300;
 
 export function serveDiagnostics(served: Served, documents: TextDocuments<TextDocument>): Diagnostics {
   const { connection, client, find, analysisOf, workspace } = served;
@@ -34,19 +35,20 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     if (analysis === undefined || version === undefined) return;
     await connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(analysis) });
   };
-  const tell = afterPause(LAST_CHANGE_FIRST, () => {
-    if (!client.pullsDiagnostics) for (const { uri } of documents.all()) void push(uri);
-    else if (client.refreshesDiagnostics) void connection.languages.diagnostics.refresh();
+  const findings = afterPause(FINDINGS_AFTER, async () => {
+    if (!client.pullsDiagnostics) await Promise.all(documents.all().map(({ uri }) => push(uri)));
+    else if (client.refreshesDiagnostics) await connection.languages.diagnostics.refresh();
   });
-  const refreshHints = afterPause(HINTS_CAN_WAIT, () => {
-    if (client.refreshesHints) void connection.languages.inlayHint.refresh();
-    if (client.refreshesLenses) void connection.sendRequest(CodeLensRefreshRequest.type);
-  });
+  const hints = afterPause(HINTS_AFTER, () =>
+    Promise.all([
+      client.refreshesHints && connection.languages.inlayHint.refresh(),
+      client.refreshesLenses && connection.sendRequest(CodeLensRefreshRequest.type),
+    ]),
+  );
   const refresh = (): void => {
-    refreshHints.start();
-    tell.start();
+    hints.start();
+    findings.start();
   };
-  const isOpen = (uri: string): boolean => documents.get(uri) !== undefined;
   connection.languages.diagnostics.on(async ({ textDocument, previousResultId }) => {
     const analysis = await analysisOf(textDocument.uri);
     const resultId = workspace.stateOf(textDocument.uri);
@@ -61,7 +63,8 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     for (const uri of new Set([...workspace.files(), ...before.keys()])) {
       if (token.isCancellationRequested) break;
       const resultId = workspace.stateOf(uri);
-      if (isOpen(uri) || before.get(uri) === resultId) continue;
+      const isOpen = documents.get(uri) !== undefined;
+      if (isOpen || before.get(uri) === resultId) continue;
       const analysis = await analysisOf(uri);
       const found = analysis === undefined ? [] : diagnosticsOf(analysis);
       workspace.release(uri);
@@ -76,8 +79,8 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
   return {
     refresh,
     stop() {
-      refreshHints.stop();
-      tell.stop();
+      hints.stop();
+      findings.stop();
     },
     typedIn(uri) {
       const others = documents.all().some((other) => other.uri !== uri);
@@ -86,27 +89,6 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     async closed(uri) {
       if (!client.pullsDiagnostics) await connection.sendDiagnostics({ uri, diagnostics: [] });
       refresh();
-    },
-  };
-}
-
-interface Paused {
-  start(): void;
-  /** For good. */
-  stop(): void;
-}
-
-function afterPause(milliseconds: number, run: () => void): Paused {
-  let waiting: NodeJS.Timeout | undefined;
-  let stopped = false;
-  return {
-    start() {
-      clearTimeout(waiting);
-      if (!stopped) waiting = setTimeout(run, milliseconds);
-    },
-    stop() {
-      stopped = true;
-      clearTimeout(waiting);
     },
   };
 }

@@ -2,14 +2,14 @@
 import { readFile, realpath, stat } from 'node:fs/promises';
 import { relative, sep } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
-import { findFiles } from '../cli/find-files.ts';
+import { filesBelow } from '../cli/find-files.ts';
 import { LARGEST_FILE } from '../syntax/parse-file.ts';
 import type { FileAccess } from './file-access.ts';
 
 /** @param folders absolute paths of the workspace folders */
 export function accessOnDisk(folders: readonly string[]): FileAccess {
   return {
-    findFiles: async () => (folders.length === 0 ? [] : findFiles(folders).files.map(fileUri)),
+    findFiles: async () => folders.flatMap((folder) => filesBelow(folder).files.map(fileUri)),
     readFile: async (uri) => {
       const path = filePath(uri);
       try {

@@ -7,7 +7,9 @@ export class Library {
   readonly workspace = new Workspace();
   readonly #open = new Set<string>();
   readonly #missing = new Set<string>();
-  #access: FileAccess;
+  /** Of each file that is being read, what was asked last: an earlier answer may come later. */
+  readonly #asked = new Map<string, Promise<string | undefined>>();
+  readonly #access: FileAccess;
 
   constructor(access: FileAccess) {
     this.#access = access;
@@ -60,7 +62,11 @@ export class Library {
   }
 
   async #readAgain(uri: string): Promise<void> {
-    const text = await this.#access.readFile(uri);
+    const asked = this.#access.readFile(uri);
+    this.#asked.set(uri, asked);
+    const text = await asked;
+    if (this.#asked.get(uri) !== asked) return;
+    this.#asked.delete(uri);
     if (this.#open.has(uri)) return;
     if (text === undefined) this.workspace.remove(uri);
     else this.workspace.set(uri, text);

@@ -2,6 +2,7 @@
 import { type CancellationToken, CancellationTokenSource } from 'vscode-languageserver';
 import { baseName, resolveFile } from '../analysis/file-location.ts';
 import type { ReadRecording } from '../evaluate/visited-recording.ts';
+import { afterPause } from './after-pause.ts';
 import type { RecordingReader } from './recording-reader.ts';
 import type { Served } from './served.ts';
 
@@ -33,8 +34,7 @@ export function serveRecordings(
   refresh: () => void,
 ): Recordings {
   let reading: Reading | undefined;
-  let waiting: NodeJS.Timeout | undefined;
-  let stopped = false;
+  let isStopped = false;
 
   /** The first recording of an open visit that was not read yet. */
   async function nextUnread(): Promise<{ readonly visit: string; readonly recording: ReadRecording } | undefined> {
@@ -53,7 +53,7 @@ export function serveRecordings(
       if (!isWanted) giveUp(reading);
       return; // what is wanted now is looked for when the reading has ended
     }
-    if (next === undefined) return;
+    if (next === undefined || isStopped) return;
     const { visit, recording } = next;
     const { key, columns, basis, log } = recording;
     const current: Reading = { visit, key, cancelling: new CancellationTokenSource(), isOutdated: false };
@@ -63,7 +63,6 @@ export function serveRecordings(
     const answer = await read(question, progress.report, current.cancelling.token);
     progress.done();
     reading = undefined;
-    if (stopped) return;
     if (!current.isOutdated) {
       workspace.setRecording(visit, { key, answer });
       refresh();
@@ -78,7 +77,7 @@ export function serveRecordings(
     let ended = false;
     const start = async (): Promise<void> => {
       const shown = await connection.window.createWorkDoneProgress();
-      if (ended) return;
+      if (ended) return shown.done();
       shown.begin(`Reading ${name}`, 0, undefined, true);
       cancelOn(shown.token, cancelling);
       report = (share) => shown.report(Math.round(share * 100));
@@ -95,10 +94,7 @@ export function serveRecordings(
     };
   }
 
-  const changed = (): void => {
-    clearTimeout(waiting);
-    if (!stopped) waiting = setTimeout(() => void look(), AFTER_TYPING);
-  };
+  const looking = afterPause(AFTER_TYPING, look);
   /** A log was written to, or what kept logs from being read has changed. */
   connection.onNotification('dewright/recordingChanged', ({ log }: { readonly log?: string }) => {
     for (const visit of workspace.files('visit')) {
@@ -108,13 +104,13 @@ export function serveRecordings(
       workspace.forgetRecording(visit);
       if (reading?.visit === visit) giveUp(reading);
     }
-    changed();
+    looking.start();
   });
   return {
-    changed,
+    changed: looking.start,
     stop() {
-      stopped = true;
-      clearTimeout(waiting);
+      isStopped = true;
+      looking.stop();
       reading?.cancelling.cancel();
     },
   };

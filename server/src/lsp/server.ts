@@ -2,8 +2,6 @@
 import {
   type Connection,
   DidChangeWatchedFilesNotification,
-  FileChangeType,
-  type FileEvent,
   type Range,
   TextDocuments,
 } from 'vscode-languageserver';
@@ -79,24 +77,21 @@ function serve(connection: Connection, client: Client, library: Library, reader:
     await diagnostics.closed(document.uri);
     recordings.changed();
   });
+  const watchFiles = async (): Promise<void> => {
+    if (!client.watchesFiles || client.isOurs) return;
+    const watchers = [{ globPattern: '**/*.{dewsite,dewkit,dewvisit}.yaml' }];
+    await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
+  };
+  const lookAgain = (): void => {
+    diagnostics.refresh();
+    recordings.changed();
+  };
   connection.onInitialized(async () => {
-    if (client.watchesFiles && !client.isOurs) {
-      const watchers = [{ globPattern: '**/*.{dewsite,dewkit,dewvisit}.yaml' }];
-      await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
-    }
-    await settings.watch();
-    await library.readAll();
-    diagnostics.refresh();
-    recordings.changed();
+    await Promise.all([watchFiles(), settings.watch(), library.readAll().then(lookAgain)]);
   });
-  connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    const isGone = ({ uri, type }: FileEvent): boolean =>
-      type === FileChangeType.Deleted && documents.get(uri) === undefined;
-    for (const { uri } of changes.filter(isGone)) workspace.remove(uri);
-    await library.changedOnDisk(changes.filter((change) => !isGone(change)).map(({ uri }) => uri));
-    diagnostics.refresh();
-    recordings.changed();
-  });
+  connection.onDidChangeWatchedFiles(({ changes }) =>
+    library.changedOnDisk(changes.map(({ uri }) => uri)).then(lookAgain),
+  );
 
   connection.onShutdown(() => {
     diagnostics.stop();

@@ -24,8 +24,9 @@ export function readSettings({ connection, client }: Served, changed: () => void
     changed();
   });
   const ask = async (uri: string): Promise<Settings> => {
+    const scope = { scopeUri: uri, section: 'dewright' };
     const told: unknown = client.tellsSettings
-      ? await connection.workspace.getConfiguration({ scopeUri: uri, section: 'dewright' })
+      ? await connection.workspace.getConfiguration(scope).catch(() => undefined)
       : undefined;
     return { hints: switchedOn(told, 'inlayHints', HINT_KINDS), lenses: switchedOn(told, 'codeLens', LENS_KINDS) };
   };

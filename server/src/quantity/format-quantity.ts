@@ -20,6 +20,7 @@ interface Display {
 const MINIMUM_SIGNIFICANT = 2;
 /** What is smaller than the last decimal that is usually shown by so many more is shown as less than that. */
 const NEGLIGIBLE_DECIMALS = 3;
+const MANY_TIMES = 10;
 const KILO = 1e3;
 const YEAR_SECONDS = 365.2425 * 86_400;
 
@@ -55,6 +56,11 @@ export function showQuantity(value: number, dimension: Dimension): string {
     ? `${shown > 0 ? '< ' : '> -'}${formatNumber(least, decimals)}`
     : formatNumber(shown, decimals);
   return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
+}
+
+/** A part of a whole, `62.6 %`; from ten wholes on how many there are, `12 ×`. @param share 1 is the whole */
+export function showShare(share: number): string {
+  return share < MANY_TIMES ? showQuantity(share, 'percentage') : `${formatNumber(share, 0)} ×`;
 }
 
 /**

@@ -1,8 +1,7 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { type KnownFact, showFact } from '../evaluate/fact.ts';
+import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/model-limits.ts';
 import type { ModelRef } from '../evaluate/models.ts';
-import type { PointEvaluation } from '../evaluate/point.ts';
-import { pressureExtreme } from '../evaluate/pressure-extreme.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../evaluate/space.ts';
+import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
@@ -30,8 +29,7 @@ export const rule: Rule = {
   ],
   fixes: [],
   check: {
-    point: (view) => {
-      const { space, point, humidityProbeModel, airTemperatureProbeModel } = view;
+    point: ({ space, point, facts, humidityProbeModel, airTemperatureProbeModel }) => {
       if (space?.complete !== true) return [];
       const humidityRanges = humidityProbeModel?.model?.value.ranges?.value;
       const temperatureRanges = airTemperatureProbeModel?.model?.value.ranges?.value;
@@ -46,11 +44,17 @@ export const rule: Rule = {
         ref: airTemperatureProbeModel,
       };
       return [
-        ...leaves(space, humidityProbe, 'air', humidityRanges?.temperature, temperatures(space)),
-        ...leaves(space, humidityProbe, 'relative humidity', humidityRanges?.relativeHumidity, humidities(view, space)),
-        ...leaves(space, humidityProbe, 'pressure', humidityRanges?.pressure, pressures(space)),
-        ...leaves(space, airProbe, 'air', temperatureRanges?.temperature, temperatures(space)),
-        ...leaves(space, airProbe, 'pressure', temperatureRanges?.pressure, pressures(space)),
+        ...leaves(space, humidityProbe, 'air', humidityRanges?.temperature, airTemperatureEnds(space)),
+        ...leaves(
+          space,
+          humidityProbe,
+          'relative humidity',
+          humidityRanges?.relativeHumidity,
+          humidityEnds(space, facts.get('humidity-at-sensor')),
+        ),
+        ...leaves(space, humidityProbe, 'pressure', humidityRanges?.pressure, pressureEnds(space)),
+        ...leaves(space, airProbe, 'air', temperatureRanges?.temperature, airTemperatureEnds(space)),
+        ...leaves(space, airProbe, 'pressure', temperatureRanges?.pressure, pressureEnds(space)),
       ];
     },
   },
@@ -62,14 +66,12 @@ interface Installed {
   readonly ref: ModelRef<unknown> | undefined;
 }
 
-type Ends = readonly [lowest: KnownFact | undefined, highest: KnownFact | undefined];
-
 function leaves(
   space: SpaceEvaluation,
   { words, named, ref }: Installed,
   what: string,
   range: Located<QuantityRange> | undefined,
-  [lowest, highest]: Ends,
+  [lowest, highest]: RangeEnds,
 ): readonly FindingDraft[] {
   if (range === undefined || named === undefined || ref === undefined) return [];
   const { low, high, dimension } = range.value;
@@ -94,27 +96,4 @@ function leaves(
       ? [finding(lowest, low - lowest.value, 'goes down to', 'below')]
       : []),
   ];
-}
-
-function temperatures(space: SpaceEvaluation): Ends {
-  return [
-    knownOrNone(quantityExtreme(space, 'air-temperature', 'lowest')),
-    knownOrNone(quantityExtreme(space, 'air-temperature', 'highest')),
-  ];
-}
-
-/** The lowest is that of the air: what a heated sensor sees is lower still. */
-function humidities({ facts }: PointEvaluation, space: SpaceEvaluation): Ends {
-  return [
-    knownOrNone(quantityExtreme(space, 'relative-humidity', 'lowest')),
-    knownOrNone(facts.get('humidity-at-sensor')),
-  ];
-}
-
-function pressures(space: SpaceEvaluation): Ends {
-  return [pressureExtreme(space, 'lowest'), pressureExtreme(space, 'highest')];
-}
-
-function knownOrNone(fact: Parameters<typeof isKnown>[0]): KnownFact | undefined {
-  return isKnown(fact) ? fact : undefined;
 }

@@ -7,7 +7,7 @@ import { type Fact, isKnown, showFact } from '../evaluate/fact.ts';
 import { firstProposed } from '../evaluate/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { countsInWords, findingsBySubject } from '../features/finding-counts.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
+import { showQuantity, showShare } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { SEVERITIES } from '../rules/rule.ts';
 import { type Cell, type Column, heading, linkTo, paragraph, table, textCell, wholeCell } from './elements.ts';
@@ -84,7 +84,7 @@ function certaintyCells(uncertainty: Fact | undefined, tolerance: number | undef
   if (tolerance === undefined || !(tolerance > 0)) return [known, NOTHING, NOTHING];
   const used = value / tolerance;
   const permitted = { content: [showQuantity(tolerance, dimension)], value: tolerance };
-  const ratio = { content: [showQuantity(used, 'percentage')], value: used };
+  const ratio = { content: [showShare(used)], value: used };
   return [known, permitted, used > 1 ? { ...ratio, look: 'beyond' as const } : ratio];
 }
 

@@ -34,7 +34,8 @@ function humidityFit(
   const unheated = point?.facts.get('humidity-at-sensor-unheated');
   const isWet = isKnown(unheated) && unheated.value > space.settings.unheatedHumidityLimit.value;
   const rise = point?.heater.rise?.value.value ?? 0;
-  return humidityProbeFit(model, space, { heater: isWet || point?.heater.on === true, rise });
+  const highestHumidity = point?.facts.get('humidity-at-sensor');
+  return humidityProbeFit(model, space, { heater: isWet || point?.heater.on === true, rise, highestHumidity });
 }
 
 interface Titled {
