@@ -11,8 +11,17 @@ function keysIn(schema: unknown): readonly string[] {
   ]);
 }
 
+/** The words that the lists under every `enum` allow, but for those that are one number. */
+function wordsIn(schema: unknown): readonly string[] {
+  if (typeof schema !== 'object' || schema === null) return [];
+  return Object.entries(schema).flatMap(([keyword, inner]) =>
+    keyword === 'enum' ? inner.filter((word: unknown) => typeof word === 'string') : wordsIn(inner),
+  );
+}
+
 describe.each(['site', 'kit', 'visit'])('the page of the %s file', (kind) => {
-  const keys = new Set(keysIn(JSON.parse(readFileSync(`schemas/dew${kind}.schema.json`, 'utf8'))));
+  const schema: unknown = JSON.parse(readFileSync(`schemas/dew${kind}.schema.json`, 'utf8'));
+  const keys = new Set(keysIn(schema));
   const page = readFileSync(`server/pages/${kind}-file.md`, 'utf8');
 
   it('explains every key of the schema, and so does `explain`', () => {
@@ -22,7 +31,9 @@ describe.each(['site', 'kit', 'visit'])('the page of the %s file', (kind) => {
     expect([...keys].filter((key) => explain(key) === undefined)).toEqual([]);
   });
 
-  it('has the words that a key can have', () => {
-    expect(page).toMatch(/^ {2}- `[a-z-]+`: ./m);
+  it('has every word that a value, or an entry of a list or map, can be, with its meaning', () => {
+    const words = new Set(wordsIn(schema));
+    expect(words.size).toBeGreaterThan(2);
+    expect([...words].filter((word) => !new RegExp(`^ {2}- \`${word}\`: .`, 'm').test(page))).toEqual([]);
   });
 });

@@ -37,13 +37,12 @@ export function keyPage(name: string): string | undefined {
   return `# ${name}\n\nA key:\n\n${lines.join('\n')}\n`;
 }
 
-/** What is written behind a key: its units, an example. */
+/** What is written behind a key: its units, examples. */
 export function valueWords({ quantity, date, examples }: SchemaNode): string {
-  const [example] = examples ?? [];
   return [
     quantity === undefined ? '' : `Units: ${unitWords(quantity.dimension)}.`,
     date === undefined ? '' : 'A date, `YYYY-MM-DD`.',
-    example === undefined ? '' : `For example \`${example}\`.`,
+    examples === undefined ? '' : `For example ${examples.map((example) => `\`${example}\``).join(', ')}.`,
   ]
     .filter(Boolean)
     .join(' ');
@@ -82,14 +81,19 @@ function uniquePlaces(found: readonly KeyPlace[]): readonly KeyPlace[] {
 function placesBelow(kind: FileKind, schema: SchemaNode, path: readonly string[]): readonly KeyPlace[] {
   const own = Object.entries(schema.properties ?? {}).flatMap(([key, child]): readonly KeyPlace[] => {
     const resolved = resolveSchema(kind, child);
-    const place = { key, path: [...path, key], required: schema.required?.includes(key) ?? false, schema: resolved };
+    // Words and examples of the entries of a map or a list stand with its key, since they have no line of their own.
+    const told = { ...entryOf(kind, resolved), ...resolved };
+    const place = { key, path: [...path, key], required: schema.required?.includes(key) ?? false, schema: told };
     return [place, ...placesBelow(kind, resolved, place.path)];
   });
-  return [...own, ...unnamed(schema).flatMap((child) => placesBelow(kind, resolveSchema(kind, child), path))];
+  const entry = entryOf(kind, schema);
+  const branches = schema.discriminator === undefined ? [] : (schema.oneOf ?? []);
+  const unnamed = [...(entry === undefined ? [] : [entry]), ...branches.map((branch) => resolveSchema(kind, branch))];
+  return [...own, ...unnamed.flatMap((child) => placesBelow(kind, child, path))];
 }
 
-/** The schemas of what has no key of its own: entries of maps and lists, and the branches of a choice. */
-function unnamed({ items, additionalProperties, discriminator, oneOf = [] }: SchemaNode): readonly SchemaNode[] {
-  const entries = typeof additionalProperties === 'object' ? [additionalProperties] : [];
-  return [...(items === undefined ? [] : [items]), ...entries, ...(discriminator === undefined ? [] : oneOf)];
+/** The schema of the entries of a map or a list. */
+function entryOf(kind: FileKind, { items, additionalProperties }: SchemaNode): SchemaNode | undefined {
+  const entry = items ?? (typeof additionalProperties === 'object' ? additionalProperties : undefined);
+  return entry && resolveSchema(kind, entry);
 }
