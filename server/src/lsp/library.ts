@@ -7,8 +7,8 @@ export class Library {
   readonly workspace = new Workspace();
   readonly #open = new Set<string>();
   readonly #missing = new Set<string>();
-  /** Of each file that is being read, what was asked last: an earlier answer may come later. */
-  readonly #asked = new Map<string, Promise<string | undefined>>();
+  /** Of each file that is being read the last reading: what was asked for before may come after it, and is old then. */
+  readonly #readings = new Map<string, Promise<void>>();
   readonly #access: FileAccess;
 
   constructor(access: FileAccess) {
@@ -61,14 +61,16 @@ export class Library {
     }
   }
 
-  async #readAgain(uri: string): Promise<void> {
-    const asked = this.#access.readFile(uri);
-    this.#asked.set(uri, asked);
-    const text = await asked;
-    if (this.#asked.get(uri) !== asked) return;
-    this.#asked.delete(uri);
-    if (this.#open.has(uri)) return;
-    if (text === undefined) this.workspace.remove(uri);
-    else this.workspace.set(uri, text);
+  #readAgain(uri: string): Promise<void> {
+    const reading: Promise<void> = this.#access.readFile(uri).then((text) => {
+      const last = this.#readings.get(uri);
+      if (last !== reading) return last;
+      this.#readings.delete(uri);
+      if (this.#open.has(uri)) return;
+      if (text === undefined) this.workspace.remove(uri);
+      else this.workspace.set(uri, text);
+    });
+    this.#readings.set(uri, reading);
+    return reading;
   }
 }

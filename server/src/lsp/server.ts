@@ -1,10 +1,5 @@
 /** The language server: requests in, plain data from the features out. */
-import {
-  type Connection,
-  DidChangeWatchedFilesNotification,
-  type Range,
-  TextDocuments,
-} from 'vscode-languageserver';
+import { type Connection, DidChangeWatchedFilesNotification, type Range, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { explain, explainedNames } from '../features/explain.ts';
 import { type HistoryPicture, hoverAt } from '../features/hover.ts';
