@@ -1,5 +1,5 @@
 /** Fixes, acceptances, explanations and refactorings as code actions. */
-import { CodeAction, CodeActionKind, type CodeActionParams, Range } from 'vscode-languageserver';
+import { CodeAction, CodeActionKind, type CodeActionParams, type Command, Range } from 'vscode-languageserver';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
 import { overlaps, type TextRange } from '../base/text-range.ts';
@@ -7,7 +7,7 @@ import { acceptancesAt, type OfferedAcceptance } from '../features/acceptances.t
 import { fixesAt, safeEdits } from '../features/fixes.ts';
 import { refactoringsAt } from '../features/refactorings/refactorings.ts';
 import { SHOW_PLACE } from './client.ts';
-import { codeActionOf, diagnosticOf, FIX_ALL, workspaceEditOf } from './protocol.ts';
+import { diagnosticOf, FIX_ALL, stretchIn, workspaceEditOf } from './protocol.ts';
 import type { Served } from './served.ts';
 
 const REFACTORING_KINDS = { rewrite: CodeActionKind.RefactorRewrite, extract: CodeActionKind.RefactorExtract } as const;
@@ -17,8 +17,7 @@ export function serveActions(served: Served): void {
   connection.onCodeAction(async (params) => {
     const analysis = await analysisOf(params.textDocument.uri);
     if (analysis === undefined) return [];
-    const { lines } = analysis.parsed;
-    const range = { start: lines.offsetAt(params.range.start), end: lines.offsetAt(params.range.end) };
+    const range = stretchIn(analysis.parsed, params.range);
     return [
       ...(wants(params, CodeActionKind.QuickFix) ? quickFixes(served, analysis, range) : []),
       ...refactorings(served, analysis, range.start).filter(({ kind }) => wants(params, kind ?? '')),
@@ -32,53 +31,42 @@ function wants({ context }: CodeActionParams, kind: string): boolean {
 }
 
 /** The fixes first, then what to do where the finding stands. */
-function quickFixes(served: Served, analysis: Analysis, range: TextRange): readonly CodeAction[] {
-  const { client, find } = served;
-  const diagnosed = (finding: Finding) => diagnosticOf(finding, analysis.parsed, find, client.isOurs);
+function quickFixes({ client, find }: Served, analysis: Analysis, range: TextRange): readonly CodeAction[] {
+  const answerTo = (finding: Finding) => ({
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [diagnosticOf(finding, analysis.parsed, find, client.isOurs)],
+  });
   const findings = analysis.findings.filter((finding) => overlaps(finding.range, range));
-  const oneOfEachRule = new Map(findings.map((finding) => [finding.rule, finding])).values();
+  const oneOfEachRule = [...new Map(findings.map((finding) => [finding.rule, finding])).values()];
   return [
-    ...fixesAt(analysis, range).map((offered) =>
-      codeActionOf(offered, diagnosed(offered.finding), workspaceEditOf(offered.fix.edits, find)),
-    ),
-    ...acceptancesAt(analysis, range).map((offered) =>
-      acceptance(served, analysis, offered, diagnosed(offered.finding)),
-    ),
-    ...(client.isOurs ? [...oneOfEachRule].map((finding) => explanation(finding, diagnosed(finding))) : []),
+    ...fixesAt(analysis, range).map(({ finding, fix }) => ({
+      title: fix.title,
+      ...answerTo(finding),
+      edit: workspaceEditOf(fix.edits, find),
+      isPreferred: fix.kind === 'safe' && finding.fixes[0] === fix, // what a person would take without thinking
+    })),
+    ...acceptancesAt(analysis, range).map((offered) => ({
+      title: offered.title,
+      ...answerTo(offered.finding),
+      edit: workspaceEditOf([offered.edit], find),
+      ...(client.showsPlaces ? { command: writingReason(analysis, offered) } : {}),
+    })),
+    ...(client.isOurs ? oneOfEachRule.map((finding) => ({ ...explaining(finding), ...answerTo(finding) })) : []),
   ];
 }
 
-/** Inserts the comment and selects the words that stand for the reason, to be typed over. */
-function acceptance(
-  { client, find }: Served,
-  { file, parsed }: Analysis,
-  { title, edit, reason }: OfferedAcceptance,
-  diagnostic: ReturnType<typeof diagnosticOf>,
-): CodeAction {
-  const action = CodeAction.create(title, workspaceEditOf([edit], find), CodeActionKind.QuickFix);
+/** Selects the words that stand for the reason once the comment is in, to be typed over. */
+function writingReason({ file, parsed }: Analysis, { edit, reason }: OfferedAcceptance): Command {
   const { line, character } = parsed.lines.positionAt(edit.range.start);
-  const selected = Range.create(
-    line,
-    character + reason.start - edit.range.start,
-    line,
-    character + reason.end - edit.range.start,
-  );
-  action.diagnostics = [diagnostic];
-  if (client.showsPlaces)
-    action.command = { title: 'Write the reason', command: SHOW_PLACE, arguments: [file, selected] };
-  return action;
+  const columnOf = (offset: number): number => character + offset - edit.range.start;
+  const selected = Range.create(line, columnOf(reason.start), line, columnOf(reason.end));
+  return { title: 'Write the reason', command: SHOW_PLACE, arguments: [file, selected] };
 }
 
 /** The command is one of the extension. */
-function explanation({ rule }: Finding, diagnostic: ReturnType<typeof diagnosticOf>): CodeAction {
+function explaining({ rule }: Finding): { readonly title: string; readonly command: Command } {
   const title = `Explain ${rule}`;
-  const action = CodeAction.create(
-    title,
-    { title, command: 'dewright.explain', arguments: [rule] },
-    CodeActionKind.QuickFix,
-  );
-  action.diagnostics = [diagnostic];
-  return action;
+  return { title, command: { title, command: 'dewright.explain', arguments: [rule] } };
 }
 
 function refactorings({ workspace, find }: Served, analysis: Analysis, offset: number): readonly CodeAction[] {

@@ -4,7 +4,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { codeLenses } from '../features/code-lenses.ts';
 import { type HintSubject, hintTooltip, inlayHints } from '../features/inlay-hints.ts';
 import { SHOW_PLACE } from './client.ts';
-import { rangeIn } from './protocol.ts';
+import { rangeIn, stretchIn } from './protocol.ts';
 import type { Served } from './served.ts';
 import type { SettingsReader } from './settings.ts';
 
@@ -18,10 +18,9 @@ export function serveHints({ connection, client, analysisOf }: Served, settings:
   connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }): Promise<InlayHint[]> => {
     const [analysis, { hints }] = await Promise.all([analysisOf(uri), settings.of(uri)]);
     if (analysis === undefined) return [];
-    const { lines } = analysis.parsed;
-    const within = { start: lines.offsetAt(range.start), end: lines.offsetAt(range.end) };
-    return inlayHints(analysis, within, hints).map(({ at, label, about }) => ({
-      position: lines.positionAt(at),
+    const { parsed } = analysis;
+    return inlayHints(analysis, stretchIn(parsed, range), hints).map(({ at, label, about }) => ({
+      position: parsed.lines.positionAt(at),
       label,
       paddingLeft: true,
       data: { uri, about } satisfies HintData,

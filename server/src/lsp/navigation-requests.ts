@@ -1,9 +1,10 @@
-/** Going to names, renaming them, and files that move, in the terms of the protocol. */
+/** Going to names and places, renaming, and files that move, in the terms of the protocol. */
 import {
   DocumentHighlightKind,
   type Location,
   type LocationLink,
   LSPErrorCodes,
+  type Range,
   ResponseError,
 } from 'vscode-languageserver';
 import type { ParsedFile } from '../analysis/parsed-file.ts';
@@ -11,6 +12,7 @@ import type { TextRange } from '../base/text-range.ts';
 import { definitionAt, fileLinks, highlightsAt, referencesAt } from '../features/definition.ts';
 import { editsForMoves } from '../features/moved-files.ts';
 import { prepareRename, rename } from '../features/rename.ts';
+import { SHOW_PLACE } from './client.ts';
 import { rangeIn, workspaceEditOf } from './protocol.ts';
 import type { Served } from './served.ts';
 
@@ -67,6 +69,10 @@ export function serveNavigation({ connection, workspace, analysisOf, find }: Ser
   connection.workspace.onWillRenameFiles(({ files }) => {
     const moves = files.map(({ oldUri, newUri }) => ({ from: oldUri, to: newUri }));
     return workspaceEditOf(editsForMoves(workspace, moves), find);
+  });
+  connection.onExecuteCommand(async ({ command, arguments: [uri, selection] = [] }) => {
+    if (command !== SHOW_PLACE) return;
+    await connection.window.showDocument({ uri: uri as string, selection: selection as Range, takeFocus: true });
   });
 }
 

@@ -1,6 +1,5 @@
 /** Our data in the terms of the protocol. */
 import {
-  CodeAction,
   CodeActionKind,
   type Diagnostic,
   DiagnosticSeverity,
@@ -11,7 +10,6 @@ import {
 import type { FileEdit, Finding } from '../analysis/finding.ts';
 import type { ParsedFile } from '../analysis/parsed-file.ts';
 import type { TextRange } from '../base/text-range.ts';
-import type { OfferedFix } from '../features/fixes.ts';
 import type { Severity } from '../rules/rule.ts';
 
 /** Finds any file of the workspace, for places in it. */
@@ -30,6 +28,11 @@ const UNNECESSARY = new Set(['unused-definition', 'acceptance-unused']);
 
 export function rangeIn({ lines }: ParsedFile, range: TextRange): Range {
   return { start: lines.positionAt(range.start), end: lines.positionAt(range.end) };
+}
+
+/** The stretch of a file's text that a range of the protocol means. */
+export function stretchIn({ lines }: ParsedFile, range: Range): TextRange {
+  return { start: lines.offsetAt(range.start), end: lines.offsetAt(range.end) };
 }
 
 /** The address of a rule's page. The client of this product shows it; other editors show the rule's name alone. */
@@ -52,14 +55,6 @@ export function diagnosticOf(finding: Finding, file: ParsedFile, find: FileFinde
     ...(related.length === 0 ? {} : { relatedInformation: related }),
     ...(UNNECESSARY.has(finding.rule) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
   };
-}
-
-/** @param preferred the one fix that a person would take without thinking */
-export function codeActionOf({ finding, fix }: OfferedFix, diagnostic: Diagnostic, edit: WorkspaceEdit): CodeAction {
-  const action = CodeAction.create(fix.title, edit, CodeActionKind.QuickFix);
-  action.diagnostics = [diagnostic];
-  action.isPreferred = fix.kind === 'safe' && finding.fixes[0] === fix;
-  return action;
 }
 
 export function workspaceEditOf(edits: readonly FileEdit[], find: FileFinder): WorkspaceEdit {

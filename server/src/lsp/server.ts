@@ -1,22 +1,17 @@
 /** The language server: requests in, plain data from the features out. */
-import { type Connection, DidChangeWatchedFilesNotification, type Range, TextDocuments } from 'vscode-languageserver';
+import { type Connection, DidChangeWatchedFilesNotification, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { explain, explainedNames } from '../features/explain.ts';
-import { type HistoryPicture, hoverAt } from '../features/hover.ts';
-import { SIZE as PLOT_SIZE } from '../pictures/history-plane.ts';
-import { historyPlot } from '../pictures/history-plot.ts';
-import { pictureUri } from '../pictures/picture-file.ts';
 import { serveActions } from './action-requests.ts';
-import { type Client, capabilitiesFor, clientOf, SHOW_PLACE } from './client.ts';
+import { type Client, capabilitiesFor, clientOf } from './client.ts';
 import { serveCompletion } from './completion-requests.ts';
 import { serveDiagnostics } from './diagnostic-requests.ts';
 import { serveExtension } from './extension-requests.ts';
 import { accessThroughClient, type FileAccess } from './file-access.ts';
 import { serveHints } from './hint-requests.ts';
+import { serveHovers } from './hover-requests.ts';
 import { Library } from './library.ts';
 import { serveNavigation } from './navigation-requests.ts';
 import { servePack } from './pack-requests.ts';
-import { rangeIn } from './protocol.ts';
 import { READS_NO_RECORDINGS, type RecordingReader, readerThroughClient } from './recording-reader.ts';
 import { serveRecordings } from './recordings.ts';
 import type { Served } from './served.ts';
@@ -97,38 +92,10 @@ function serve(connection: Connection, client: Client, library: Library, reader:
   serveCompletion(served);
   serveExtension(served);
   serveHints(served, settings);
+  serveHovers(served);
   serveNavigation(served);
   servePack(served);
   serveStructure(served);
-  serveTexts(served);
   serveViews(served, (uri) => documents.get(uri) !== undefined);
   documents.listen(connection);
-}
-
-/** Not every editor shows images in hovers; that of our own extension does. The text beside it says the same. */
-const historyPicture: HistoryPicture = (history, planned) =>
-  `![](${pictureUri(historyPlot(history, planned), PLOT_SIZE)})`;
-
-/** Hovers, the pages of rules, and places to show. */
-function serveTexts({ connection, client, analysisOf }: Served): void {
-  connection.onHover(async ({ textDocument, position }) => {
-    const analysis = await analysisOf(textDocument.uri);
-    if (analysis === undefined) return null;
-    const hover = hoverAt(
-      analysis,
-      analysis.parsed.lines.offsetAt(position),
-      client.isOurs ? historyPicture : undefined,
-    );
-    if (hover === undefined) return null;
-    return { contents: { kind: 'markdown', value: hover.markdown }, range: rangeIn(analysis.parsed, hover.range) };
-  });
-  connection.onRequest('dewright/explain', ({ name }: { readonly name: string }) => {
-    const markdown = explain(String(name));
-    return markdown === undefined ? null : { markdown };
-  });
-  connection.onRequest('dewright/explainNames', () => explainedNames().rules);
-  connection.onExecuteCommand(async ({ command, arguments: [uri, selection] = [] }) => {
-    if (command !== SHOW_PLACE) return;
-    await connection.window.showDocument({ uri: uri as string, selection: selection as Range, takeFocus: true });
-  });
 }

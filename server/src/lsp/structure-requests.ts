@@ -1,12 +1,18 @@
 /** Outline, symbols, folding, selection and tokens in the terms of the protocol. */
-import { type DocumentSymbol, FoldingRangeKind, type SelectionRange, SymbolKind } from 'vscode-languageserver';
+import {
+  type DocumentSymbol,
+  FoldingRangeKind,
+  type Position,
+  type SelectionRange,
+  SymbolKind,
+} from 'vscode-languageserver';
 import type { ParsedFile } from '../analysis/parsed-file.ts';
 import { foldsOf } from '../features/folding.ts';
 import { type OutlineItem, type OutlineKind, outlineOf } from '../features/outline.ts';
 import { selectionAt } from '../features/selection.ts';
 import { semanticTokens } from '../features/semantic-tokens.ts';
 import { type WorkspaceSymbol, workspaceSymbols } from '../features/workspace-symbols.ts';
-import { rangeIn } from './protocol.ts';
+import { rangeIn, stretchIn } from './protocol.ts';
 import { tokenData } from './semantic-token-data.ts';
 import type { Served } from './served.ts';
 
@@ -45,37 +51,35 @@ export function serveStructure({ connection, workspace, analysisOf, find }: Serv
       return [{ name, kind: SYMBOL_KINDS[kind], location, ...(title === '' ? {} : { containerName: title }) }];
     }),
   );
-  connection.onFoldingRanges(async ({ textDocument }) => {
-    const parsed = (await analysisOf(textDocument.uri))?.parsed;
+  connection.onFoldingRanges(({ textDocument }) => {
+    const parsed = find(textDocument.uri);
     return (parsed === undefined ? [] : foldsOf(parsed)).map(({ firstLine, lastLine, kind }) => ({
       startLine: firstLine,
       endLine: lastLine,
       ...(kind === 'comment' ? { kind: FoldingRangeKind.Comment } : {}),
     }));
   });
-  connection.onSelectionRanges(async ({ textDocument, positions }) => {
-    const parsed = (await analysisOf(textDocument.uri))?.parsed;
-    if (parsed === undefined) return [];
-    return positions.map((position): SelectionRange => {
-      const outermostFirst = selectionAt(parsed, parsed.lines.offsetAt(position)).toReversed();
-      let selection: SelectionRange = { range: { start: position, end: position } };
-      for (const [index, range] of outermostFirst.entries()) {
-        const own = rangeIn(parsed, range);
-        selection = index === 0 ? { range: own } : { range: own, parent: selection };
-      }
-      return selection;
-    });
+  connection.onSelectionRanges(({ textDocument, positions }) => {
+    const parsed = find(textDocument.uri);
+    return parsed === undefined ? [] : positions.map((position) => selectionFrom(parsed, position));
   });
-  connection.languages.semanticTokens.on(async ({ textDocument }) => {
-    const parsed = (await analysisOf(textDocument.uri))?.parsed;
+  connection.languages.semanticTokens.on(({ textDocument }) => {
+    const parsed = find(textDocument.uri);
     return parsed === undefined ? { data: [] } : tokenData(parsed, semanticTokens(parsed));
   });
-  connection.languages.semanticTokens.onRange(async ({ textDocument, range }) => {
-    const parsed = (await analysisOf(textDocument.uri))?.parsed;
-    if (parsed === undefined) return { data: [] };
-    const within = { start: parsed.lines.offsetAt(range.start), end: parsed.lines.offsetAt(range.end) };
-    return tokenData(parsed, semanticTokens(parsed, within));
+  connection.languages.semanticTokens.onRange(({ textDocument, range }) => {
+    const parsed = find(textDocument.uri);
+    return parsed === undefined ? { data: [] } : tokenData(parsed, semanticTokens(parsed, stretchIn(parsed, range)));
   });
+}
+
+function selectionFrom(parsed: ParsedFile, position: Position): SelectionRange {
+  const ranges = selectionAt(parsed, parsed.lines.offsetAt(position)).map((range) => rangeIn(parsed, range));
+  const selection = ranges.reduceRight<SelectionRange | undefined>(
+    (parent, range) => (parent === undefined ? { range } : { range, parent }),
+    undefined,
+  );
+  return selection ?? { range: { start: position, end: position } };
 }
 
 function documentSymbol(
