@@ -1,5 +1,7 @@
 /** What brings an error of the air temperature down to its share of the tolerance: insertion, insulation or spacing. */
+
 import { valueIfOk } from '../base/outcome.ts';
+import { exceeds } from '../base/rounding.ts';
 import {
   INSERTION_STEP,
   INSULATION_THICKNESSES,
@@ -36,8 +38,8 @@ const LONGEST_SPACING = 2;
 /** None while the error stays within its share, or the report has no tolerance. */
 export function remedyFacts(of: ErrorOfReport, model: ErrorModel, worst: WorstState): readonly Fact[] {
   const tolerance = of.report.report.value.tolerance?.value.value;
-  if (tolerance === undefined || worst.value <= tolerance * SHARE_OF_TOLERANCE) return [];
-  const allowed = tolerance * SHARE_OF_TOLERANCE;
+  const allowed = (tolerance ?? Number.POSITIVE_INFINITY) * SHARE_OF_TOLERANCE;
+  if (!exceeds(worst.value, allowed)) return [];
   switch (model.kind) {
     case 'stem-conduction':
       return stemRemedies(of, model, worst, allowed);

@@ -1,5 +1,7 @@
 /** What a dew point below 0 °C would be as a frost point, for reports, spans and limits. */
+
 import { valueIfOk } from '../base/outcome.ts';
+import { exceeds } from '../base/rounding.ts';
 import { frostPointOfVapour } from '../physics/dew-point.ts';
 import { saturatedVapourPressure } from '../physics/saturated-vapour.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -39,7 +41,7 @@ export function frostPointFacts(resolved: ResolvedPoint, space: SpaceEvaluation)
   const reported = resolved.reports.some(({ quantity }) => quantity === 'dew-point');
   const lowest = quantityExtreme(space, 'dew-point', 'lowest');
   const ofReport =
-    reported && isKnown(lowest) && lowest.value < 0 ? [quantityExtreme(space, 'frost-point', 'lowest')] : [];
+    reported && isKnown(lowest) && exceeds(0, lowest.value) ? [quantityExtreme(space, 'frost-point', 'lowest')] : [];
   return [...ofReport, ...limitsBelowZero(resolved).map((limit) => frostPointOf(limit, space))];
 }
 

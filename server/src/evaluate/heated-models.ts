@@ -1,4 +1,5 @@
 /** Which models can keep the sensor of a point dry, by what their data sheets say. */
+import { exceeds } from '../base/rounding.ts';
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { highestHumidityAtSensor } from './dryness.ts';
@@ -46,7 +47,7 @@ function heats({ model }: Ref, rise: number, hottestAirCelsius: number | undefin
   const reach = model?.value.heater?.value.maximumRise?.value.value;
   const bears = model?.value.ranges?.value.temperature?.value.high;
   if (reach === undefined || bears === undefined || hottestAirCelsius === undefined) return false;
-  return rise <= reach && hottestAirCelsius + rise <= bears;
+  return rise <= reach && !exceeds(hottestAirCelsius + rise, bears);
 }
 
 function hottestAir({ space }: ResolvedPoint): number | undefined {

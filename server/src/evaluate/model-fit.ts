@@ -1,4 +1,5 @@
 /** How a model of the kits would suit a space, for whoever chooses one: its distance from the limits, and objections. */
+import { exceeds } from '../base/rounding.ts';
 import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel } from '../model/model-types.generated.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
@@ -73,7 +74,8 @@ function fitOf(
 function madeForLess(range: Located<QuantityRange> | undefined, [lowest, highest]: RangeEnds): string | undefined {
   if (range === undefined) return undefined;
   const { low, high, dimension } = range.value;
-  const isLeft = (lowest !== undefined && lowest.value < low) || (highest !== undefined && highest.value > high);
+  const isLeft =
+    (lowest !== undefined && exceeds(low, lowest.value)) || (highest !== undefined && exceeds(highest.value, high));
   return isLeft ? `made for ${showRange(low, high, dimension)}` : undefined;
 }
 

@@ -1,4 +1,5 @@
 /** Spans and scales that a person would choose instead. */
+import { exceeds } from '../base/rounding.ts';
 import type { RegisterFormat } from '../model/model-types.generated.ts';
 import { registerRange } from '../physics/resolution.ts';
 import { sensibleSpan } from '../physics/sensible-steps.ts';
@@ -8,12 +9,8 @@ import type { Span } from './envelope.ts';
 import { type AnalogueUse, countOf, type RegisterUse } from './signal-use.ts';
 import { fromUsualUnit, inUsualUnit } from './usual-unit.ts';
 
-/** A part of a range's width by which rounding may carry a value over its end. */
-const ROUNDING = 1e-9;
-
 export function holds(span: Span, range: Span): boolean {
-  const slack = ROUNDING * (Math.abs(span.low) + Math.abs(span.high));
-  return range.low >= span.low - slack && range.high <= span.high + slack;
+  return !exceeds(span.low, range.low) && !exceeds(range.high, span.high);
 }
 
 /** The span wide enough for a range, its ends round; what it has beyond the range stays. */

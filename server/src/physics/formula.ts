@@ -3,6 +3,8 @@
  * can cite it and a state outside its range can be refused by name.
  */
 
+import { exceeds } from '../base/rounding.ts';
+
 /** A published formula: what a derivation cites. Its equation stands in the comment of each. */
 export interface Formula {
   /** Kebab-case and unique. */
@@ -38,7 +40,8 @@ export function checkValidity(formula: Formula, values: Readonly<Record<string, 
   for (const { argument, low, high } of formula.validity) {
     const value = values[argument];
     if (value === undefined) continue;
-    if (!(value >= low && value <= high)) return { kind: 'outside-formula', formula, argument, value };
+    if (Number.isNaN(value) || exceeds(value, high) || exceeds(low, value))
+      return { kind: 'outside-formula', formula, argument, value };
   }
   return undefined;
 }

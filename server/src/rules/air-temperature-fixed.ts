@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -23,7 +24,7 @@ export const rule: Rule = {
         const error = view.facts.get(`${quantity}/fixed-temperature-error`);
         if (source.kind !== 'fixed' || !isKnown(error) || tolerance === undefined || airTemperature === undefined)
           return [];
-        if (error.value <= tolerance.value.value) return [];
+        if (!exceeds(error.value, tolerance.value.value)) return [];
         const { title } = quantityInfo(quantity);
         const taken = showQuantity(source.celsius, 'temperature');
         const limit = showQuantity(tolerance.value.value, tolerance.value.dimension);

@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import type { AlarmUse } from '../evaluate/alarm-use.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -24,7 +25,7 @@ export const rule: Rule = {
 function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, hysteresis, clear, limit } = alarm;
   const least = view.facts.get(`${name}/least-hysteresis`);
-  if (!isKnown(least) || hysteresis === undefined || hysteresis >= least.value) return [];
+  if (!isKnown(least) || hysteresis === undefined || !exceeds(least.value, hysteresis)) return [];
   const clears =
     clear === undefined
       ? `The alarm ${name} clears at its limit`

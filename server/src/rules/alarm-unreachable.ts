@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import type { AlarmUse } from '../evaluate/alarm-use.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -25,8 +26,8 @@ function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDr
   const { quantity, limit, direction, name } = alarm;
   const [lowest, highest] = [view.facts.get(`${quantity}/lowest`), view.facts.get(`${quantity}/highest`)];
   if (!isKnown(lowest) || !isKnown(highest) || carriersShortOf(view, alarm) !== undefined) return [];
-  const isOver = limit.value.value >= highest.value;
-  if (!isOver && limit.value.value > lowest.value) return [];
+  const isOver = !exceeds(highest.value, limit.value.value);
+  if (!isOver && exceeds(limit.value.value, lowest.value)) return [];
   const end = isOver ? highest : lowest;
   const sounds = isOver === (direction === 'above') ? 'never sounds' : 'always sounds';
   const { title } = quantityInfo(quantity);

@@ -1,4 +1,5 @@
 import { remembered } from '../base/remembered.ts';
+import { exceeds } from '../base/rounding.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import { burnLimitPassed } from '../evaluate/hot-surface.ts';
@@ -80,7 +81,7 @@ function hotSurface({ facts }: SpaceEvaluation): readonly Implied[] {
 
 function pressure({ facts, located }: SpaceEvaluation): readonly Implied[] {
   const over = facts.get('over-pressure');
-  if (!isKnown(over) || over.value <= PRESSURE_LIMIT) return [];
+  if (!isKnown(over) || !exceeds(over.value, PRESSURE_LIMIT)) return [];
   const given = located.value.pressure;
   const limit = showQuantity(PRESSURE_LIMIT, 'pressure');
   return [

@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -28,8 +29,8 @@ export const rule: Rule = {
       if (space === undefined || heater.rise === undefined || ref === undefined || range === undefined) return [];
       const air = quantityExtreme(space, 'air-temperature', 'highest');
       const bears = range.value.high;
-      if (!isKnown(hottest) || !isKnown(air) || hottest.value <= bears || air.value > bears || modelHasNoHeater(view))
-        return [];
+      if (!isKnown(hottest) || !isKnown(air) || !exceeds(hottest.value, bears) || modelHasNoHeater(view)) return [];
+      if (exceeds(air.value, bears)) return [];
       const needed = riseToSet(view);
       const lower = needed !== undefined && ownModelHeats(view, needed.value) ? needed : undefined;
       const limit = showQuantity(bears, 'temperature');

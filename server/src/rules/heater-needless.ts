@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { Rule } from './rule.ts';
@@ -23,7 +24,8 @@ export const rule: Rule = {
     point: (view) => {
       const mode = view.heater.located?.value.mode;
       const humidity = view.facts.get('humidity-at-sensor-unheated');
-      if (!view.heater.on || mode === undefined || !isKnown(humidity) || humidity.value > NEEDS_NO_HEAT) return [];
+      if (!view.heater.on || mode === undefined || !isKnown(humidity) || exceeds(humidity.value, NEEDS_NO_HEAT))
+        return [];
       if (startsCold(view) || modelHasNoHeater(view)) return [];
       return [
         {

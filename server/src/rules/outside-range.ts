@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { type KnownFact, showFact } from '../evaluate/fact.ts';
 import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/model-limits.ts';
 import type { ModelRef } from '../evaluate/models.ts';
@@ -89,10 +90,10 @@ function leaves(
     };
   };
   return [
-    ...(highest !== undefined && highest.value > high
+    ...(highest !== undefined && exceeds(highest.value, high)
       ? [finding(highest, highest.value - high, 'reaches', 'above')]
       : []),
-    ...(lowest !== undefined && lowest.value < low
+    ...(lowest !== undefined && exceeds(low, lowest.value)
       ? [finding(lowest, low - lowest.value, 'goes down to', 'below')]
       : []),
   ];

@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import { quantityExtreme } from '../evaluate/space.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -25,7 +26,7 @@ export const rule: Rule = {
       const dewPoint = quantityExtreme(space, 'dew-point', 'highest');
       if (!isKnown(dewPoint)) return [];
       const needed = dewPoint.value + settings.margin.value;
-      if (line.value.value > needed) return [];
+      if (exceeds(line.value.value, needed)) return [];
       const [at, warmEnough] = [line.value.value, needed].map((celsius) => showQuantity(celsius, 'temperature'));
       const margin = showQuantity(settings.margin.value, 'temperature-difference');
       return [

@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -39,6 +40,8 @@ export const rule: Rule = {
   },
 };
 
+const SATURATED = 1;
+
 interface Worst {
   readonly words: string;
   readonly saturated: boolean;
@@ -50,13 +53,13 @@ function worstOf({ heater, facts, settings }: PointEvaluation): Worst | undefine
   const margin = facts.get('margin-to-dew-point');
   if (heater.on || !isKnown(humidity)) return undefined;
   const seen = `The unheated sensor sees up to ${showFact(humidity)}${atCorner(humidity)}`;
-  if (humidity.value >= 1) return { words: `${seen}, and condenses.`, saturated: true, fact: humidity };
+  if (!exceeds(SATURATED, humidity.value)) return { words: `${seen}, and condenses.`, saturated: true, fact: humidity };
   const { unheatedHumidityLimit, margin: leastMargin } = settings;
-  if (humidity.value > unheatedHumidityLimit.value) {
+  if (exceeds(humidity.value, unheatedHumidityLimit.value)) {
     const limit = showQuantity(unheatedHumidityLimit.value, 'relative-humidity');
     return { words: `${seen}, over its limit of ${limit}, and may condense.`, saturated: false, fact: humidity };
   }
-  if (!isKnown(margin) || margin.value >= leastMargin.value) return undefined;
+  if (!isKnown(margin) || !exceeds(leastMargin.value, margin.value)) return undefined;
   const least = showQuantity(leastMargin.value, 'temperature-difference');
   const words = `The unheated sensor comes within ${showFact(margin)} of the dew point${atCorner(margin)}, under the margin of ${least}, and may condense.`;
   return { words, saturated: false, fact: margin };

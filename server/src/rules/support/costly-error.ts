@@ -1,4 +1,5 @@
 /** Errors of the air temperature that take more than their share of a report's tolerance. */
+import { exceeds } from '../../base/rounding.ts';
 import type { ErrorKind } from '../../evaluate/air-temperature-error-models.ts';
 import { SHARE_OF_TOLERANCE } from '../../evaluate/cost-of-error.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
@@ -29,14 +30,14 @@ export function costliestError(
   kind: ErrorKind,
 ): CostlyError | undefined {
   let costliest: CostlyError | undefined;
-  let largestShare = SHARE_OF_TOLERANCE;
+  let largestShare = 0;
   for (const { quantity, report, source } of reports) {
     const { tolerance } = report.value;
     const [error, cost] = [facts.get(`${quantity}/${kind}-error`), facts.get(`${quantity}/${kind}-cost`)];
     if (thermometerKindOf(source) !== thermometer || tolerance === undefined || !isKnown(error) || !isKnown(cost))
       continue;
     const share = cost.value / tolerance.value.value;
-    if (!(share > largestShare)) continue;
+    if (!exceeds(share, SHARE_OF_TOLERANCE) || share <= largestShare) continue;
     largestShare = share;
     costliest = { title: quantityInfo(quantity).title, tolerance, error, cost };
   }

@@ -1,4 +1,5 @@
 /** Ways to keep the sensor dry, or to do without the heater. */
+import { exceeds } from '../../base/rounding.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
 import { otherModelsThatHeat, ownModelHeats } from '../../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
@@ -51,7 +52,7 @@ export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
   const humidity = view.facts.get('humidity-at-sensor-unheated');
   const mode = view.heater.located?.value.mode;
   const limit = view.settings.unheatedHumidityLimit.value;
-  if (!isKnown(humidity) || humidity.value > limit || mode === undefined || startsCold(view)) return [];
+  if (!isKnown(humidity) || exceeds(humidity.value, limit) || mode === undefined || startsCold(view)) return [];
   return [
     {
       title: `Switch the heater off: the unheated sensor sees at most ${showFact(humidity)}`,
@@ -64,7 +65,7 @@ export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
 /** True where the head enters some phase colder than the dew point. */
 export function startsCold({ facts }: PointEvaluation): boolean {
   const margin = facts.get('cold-start-margin');
-  return isKnown(margin) && margin.value < 0;
+  return isKnown(margin) && exceeds(0, margin.value);
 }
 
 function heaterOn({ point, heater }: PointEvaluation, rise: KnownFact): readonly (RuleEdit | undefined)[] {

@@ -1,4 +1,5 @@
 /** Signals together with what the envelope makes of their quantity: what the rules of outputs look at. */
+import { exceeds } from '../../base/rounding.ts';
 import type { Span } from '../../evaluate/envelope.ts';
 import { isKnown, type KnownFact } from '../../evaluate/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
@@ -42,7 +43,7 @@ export const RESOLUTION_SHARE = 0.1;
 export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }: CarriedRange): KnownFact | undefined {
   const error = facts.get(`${use.name}/resolution-error`);
   const permitted = (tolerance?.value.value ?? Number.POSITIVE_INFINITY) * RESOLUTION_SHARE;
-  return isKnown(error) && error.value > permitted ? error : undefined;
+  return isKnown(error) && exceeds(error.value, permitted) ? error : undefined;
 }
 
 /** Of the span, what the envelope should use at the least. */
