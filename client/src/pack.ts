@@ -9,7 +9,9 @@ export function offerPack(client: BaseLanguageClient): Disposable[] {
 async function writePack(client: BaseLanguageClient): Promise<void> {
   const document = window.activeTextEditor?.document;
   if (document?.languageId !== 'dewright-site') {
-    void window.showInformationMessage(l10n.t('Open a site file first: the pack is written of the site that is open.'));
+    void window.showInformationMessage(
+      l10n.t('Open a site file first: the pack is written for the site that is open.'),
+    );
     return;
   }
   const proposed = document.uri.with({ path: document.uri.path.replace(/(\.dewsite)?\.yaml$/, '.html') });
