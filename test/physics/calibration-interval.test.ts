@@ -59,6 +59,18 @@ describe('the variables-data method of NASA-HDBK-8739.19-5', () => {
     expect([soonest, central, latest].toSorted((a = 0, b = 0) => a - b)).toEqual([soonest, central, latest]);
   });
 
+  it('by hand: a drift of 1 in a year passes 0.999 of it just before the year is over', () => {
+    const certain: DriftFit = {
+      ...fit,
+      powers: [0, 1],
+      coefficients: [0, 1],
+      variances: [0, 0],
+      covariance: 0,
+      scatter: 0,
+    };
+    expect(intervalForLimits(certain, { high: 0.999 }, 0, 1)).toBeCloseTo(0.999, 9);
+  });
+
   it('is nothing where a limit is passed at once, and none where it is kept', () => {
     expect(intervalForLimits(started, { high: 0.1 }, 2, YEAR)).toBe(0);
     expect(intervalForLimits(started, { high: 11 - Y0 }, 2, 100)).toBeUndefined();

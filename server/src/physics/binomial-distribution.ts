@@ -1,7 +1,5 @@
 /** The binomial distribution: how many of several independent checks succeed. */
-
-/** Of the bracket around a probability: leaves 1e-15 of it. */
-const HALVINGS = 50;
+import { endOf } from './bisection.ts';
 
 /**
  * Probability of at most so many successes.
@@ -33,6 +31,8 @@ export function binomialProbability(successes: number, trials: number, probabili
  *
  * Worked value (NCSL RP-1 method A3, tutorial data of 2019): 15 of 20, confidence 0.5: 0.6516 to 0.8286.
  *
+ * @param successes whole, 0 up to `trials`
+ * @param trials whole, 1 or more
  * @param confidence that the range holds the probability, 0 to 1
  */
 export function probabilityRange(
@@ -42,19 +42,7 @@ export function probabilityRange(
 ): { readonly low: number; readonly high: number } {
   const tail = (1 - confidence) / 2;
   return {
-    low: boundary((probability) => 1 - binomialProbability(successes - 1, trials, probability) < tail),
-    high: boundary((probability) => binomialProbability(successes, trials, probability) > tail),
+    low: endOf((probability) => 1 - binomialProbability(successes - 1, trials, probability) < tail, 0, 1),
+    high: endOf((probability) => binomialProbability(successes, trials, probability) > tail, 0, 1),
   };
-}
-
-/** The probability up to which a condition holds. */
-function boundary(holds: (probability: number) => boolean): number {
-  let low = 0;
-  let high = 1;
-  for (let halvings = 0; halvings < HALVINGS; halvings++) {
-    const middle = (low + high) / 2;
-    if (holds(middle)) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

@@ -1,5 +1,6 @@
 /** How long a measuring instrument may go until its next check: from how its errors grew, or from how often it passed. */
 import { binomialProbability, probabilityRange } from './binomial-distribution.ts';
+import { endOf } from './bisection.ts';
 import type { ToleranceLimits } from './decision.ts';
 import { type DriftFit, driftAt } from './drift-fit.ts';
 import type { Formula } from './formula.ts';
@@ -22,7 +23,6 @@ export const TEST_INTERVAL_METHOD: Formula = {
 
 /** The interval is looked for in so many even steps, and then refined: more than the turns that a drift can take. */
 const STEPS = 200;
-const HALVINGS = 40;
 
 /**
  * Time until a drifting error reaches a limit; the unit is that of the fit.
@@ -51,19 +51,11 @@ export function intervalForLimits(
 
 function firstTime(isPassed: (elapsed: number) => boolean, longest: number): number | undefined {
   if (isPassed(0)) return 0;
-  const step = longest / STEPS;
-  let high = step;
-  while (!isPassed(high)) {
-    high += step;
-    if (high > longest) return undefined;
+  for (let step = 1; step <= STEPS; step++) {
+    const [before, elapsed] = [(longest * (step - 1)) / STEPS, (longest * step) / STEPS];
+    if (isPassed(elapsed)) return endOf((time) => !isPassed(time), before, elapsed);
   }
-  let low = high - step;
-  for (let halvings = 0; halvings < HALVINGS; halvings++) {
-    const middle = (low + high) / 2;
-    if (isPassed(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
+  return undefined;
 }
 
 /** Checks that were made at one interval. */

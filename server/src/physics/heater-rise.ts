@@ -1,4 +1,5 @@
 /** How far above the air a head's heater can hold it. */
+import { endOf } from './bisection.ts';
 import type { Formula } from './formula.ts';
 
 export type HeaterKind = 'constant-power' | 'resistive';
@@ -10,9 +11,6 @@ export interface ReachableRise {
   readonly conductance: number;
   readonly limitedBy: 'power' | 'maximum-rise';
 }
-
-/** Of the range from no rise to the largest: leaves 1e-12 of it. */
-const HALVINGS = 40;
 
 /** ΔT G(ΔT) = P, P = P(nominal) (V / V(nominal))² for a resistive heater */
 export const REACHABLE_RISE: Formula = {
@@ -59,13 +57,6 @@ export function reachableRise(
   if (power >= maximumRise * conductanceAtMaximum) {
     return { rise: maximumRise, conductance: conductanceAtMaximum, limitedBy: 'maximum-rise' };
   }
-  let low = 0;
-  let high = maximumRise;
-  for (let halvings = 0; halvings < HALVINGS; halvings++) {
-    const middle = (low + high) / 2;
-    if (middle * conductanceAt(middle) < power) low = middle;
-    else high = middle;
-  }
-  const rise = (low + high) / 2;
+  const rise = endOf((tried) => tried * conductanceAt(tried) < power, 0, maximumRise);
   return { rise, conductance: conductanceAt(rise), limitedBy: 'power' };
 }
