@@ -196,12 +196,9 @@ describe('budget in general', () => {
     );
   });
 
-  it.each([
-    ['rectangular', 1 / Math.sqrt(3)],
-    ['triangular', 1 / Math.sqrt(6)],
-    ['arcsine', 1 / Math.sqrt(2)],
-  ] as const)('JCGM 100 4.3 and JCGM 101 6.4: a half-width of 1, %s, is %f', (statedAs, expected) => {
-    expect(standardUncertaintyOf(1, statedAs)).toBe(expected);
+  it('JCGM 100, 4.3.3 and 4.3.7: limits of ±0.05 are 0.029, an expanded uncertainty of 0.05 with k = 2 is 0.025', () => {
+    expect(standardUncertaintyOf(0.05, 'rectangular')).toBeCloseTo(0.029, 3);
+    expect(standardUncertaintyOf(0.05, { coverageFactor: 2 })).toBe(0.025);
   });
 });
 

@@ -1,14 +1,13 @@
 /** Industrial platinum resistance thermometers of IEC 60751. */
 
-/** Tolerance classes of IEC 60751:2008. */
-export type PlatinumClass = 'AA' | 'A' | 'B' | 'C';
+/** Tolerance classes of IEC 60751:2008, those that a kit file may name. */
+export type PlatinumClass = 'AA' | 'A' | 'B';
 
 /** Constant part in K and part per °C of the tolerance of each class: IEC 60751:2008. */
 const TOLERANCES: Readonly<Record<PlatinumClass, readonly [constant: number, perCelsius: number]>> = {
   AA: [0.1, 0.0017],
   A: [0.15, 0.002],
   B: [0.3, 0.005],
-  C: [0.6, 0.01],
 };
 
 /**
