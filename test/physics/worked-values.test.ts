@@ -15,11 +15,11 @@ import type { AirState } from '../../server/src/physics/moist-air.ts';
 import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/partials.ts';
 import { wakeWarming } from '../../server/src/physics/plume.ts';
 import * as quantities from '../../server/src/physics/quantities.ts';
-import { radiationError } from '../../server/src/physics/radiation.ts';
+import { radiationError, radiativeCoefficient } from '../../server/src/physics/radiation.ts';
 import { saturation, saturationPressure } from '../../server/src/physics/saturation.ts';
 import { airState } from '../../server/src/physics/state.ts';
 import { insertionNeeded } from '../../server/src/physics/stem-conduction.ts';
-import { cableLoopResistance } from '../../server/src/physics/supply-cable.ts';
+import { cableLoopResistance, resistiveConductance } from '../../server/src/physics/supply-cable.ts';
 import * as vapourPressure from '../../server/src/physics/vapour-pressure.ts';
 import { wetBulb, wetBulbOver, wetBulbPartials } from '../../server/src/physics/wet-bulb.ts';
 
@@ -94,6 +94,9 @@ it.each([
   ['wet bulb per air temperature', wetBulbPartials(WARM, wetBulb(WARM)).airCelsius, 0.335, 3],
   ['dew point of compressed air, K/Pa', valueIfOk(partialsOfDewPointAt(ROOM, 810_600))?.vapourPressure, 0.0165, 4],
   ['vapour pressure per K of the sensor, Pa/K', partialsOfVapourPressure(0.5, 20, 101_325).sensorCelsius, 72.77, 2],
+  ['radiation of cleaned steel at 60 °C, W/(m²·K)', radiativeCoefficient(0.22, 60), 1.85, 2],
+  ['specific heat of air at 26.85 °C, J/(kg·K)', dryAirProperties(26.85, 101_325).specificHeat, 1004.8, 1],
+  ['conductance of 4 W at 24 V, S', resistiveConductance(4, 24), 0.00694, 5],
   ['supply cable out and back, ohm', cableLoopResistance(HALF_SQUARE_MILLIMETRE, { length: 60, celsius: 50 }), 5.23, 2],
 ] as const)('%s: %f is %f to %i decimals', (_, computed, stated, decimals) => {
   expect(computed).toBeCloseTo(stated, decimals);

@@ -47,7 +47,7 @@ function airViscosity(celsius: number): number {
 /**
  * Isobaric specific heat of dry air in J/(kg·K) at a temperature in °C (−213.15 to 1726.85), ideal gas: Lemmon,
  * Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, table 12. It lies 0.2 % below real air at
- * 1 atm and room temperature. 26.85 °C: 1004.7.
+ * 1 atm and room temperature. 26.85 °C: 1004.8.
  */
 function airSpecificHeat(celsius: number): number {
   const kelvin = kelvinOf(celsius);

@@ -30,6 +30,9 @@ export const TRIPLE_POINT_PRESSURE = 611.657;
 /** Standard atmosphere in Pa: exact, ISO 2533. */
 export const STANDARD_PRESSURE = 101_325;
 
+/** Standard gravity in m/s²: exact, CGPM 1901 and ISO 2533. */
+export const STANDARD_GRAVITY = 9.80665;
+
 /** Thermodynamic temperature in K of a temperature in °C. Worked value: 26.85 °C is 300 K. */
 export function kelvinOf(celsius: number): number {
   return celsius + ZERO_CELSIUS_IN_KELVIN;

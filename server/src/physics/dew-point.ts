@@ -50,7 +50,7 @@ export function dewPointOfVapour(vapourPressure: number, pressure: number): Outc
     : fail(problem);
 }
 
-/** Pa. They have a dew point at any pressure, so that the limits, some 0.004 Pa and 22 MPa, need not be computed. */
+/** Pa. They have a dew point at any pressure, so that the limits, some 0.003 Pa and 22 MPa, need not be computed. */
 export const USUAL_VAPOUR_PRESSURES = { low: 1, high: 1e6 } as const;
 
 function beyondDewPoints(vapourPressure: number, pressure: number): NoSuchPoint | undefined {

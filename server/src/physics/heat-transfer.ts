@@ -1,4 +1,5 @@
 /** Convection between air and a body that stands in it: published correlations for cylinders and plates. */
+import { STANDARD_GRAVITY } from './constants.ts';
 import type { Formula } from './formula.ts';
 
 /** Air at the film temperature (mean of surface and air) and at the process pressure. */
@@ -16,9 +17,6 @@ export interface AirProperties {
   /** At constant pressure, J/(kg·K). */
   readonly specificHeat: number;
 }
-
-/** m/s², the conventional value of CGPM 1901. */
-export const STANDARD_GRAVITY = 9.80665;
 
 /** Nu = 0.3 + 0.62 Re^1/2 Pr^1/3 / [1 + (0.4/Pr)^2/3]^1/4 · [1 + (Re/282000)^5/8]^4/5 */
 export const CROSS_FLOW_CYLINDER: Formula = {
@@ -96,7 +94,8 @@ export function verticalPlateNusselt(rayleigh: number, prandtl: number): number 
  * A probe's head is far too slender for the plate alone, which holds from D/L = 35/Gr^1/4 upwards.
  *
  * Nu(plate) · {1 + B [32^1/2 Gr^-1/4 L/D]^C}, B and C functions of Pr: Popiel, Wojtkowiak and Bober, Exp. Therm. Fluid
- * Sci. 32 (2007) 607. Pr 0.01 to 100, laminar. Coefficients as the open library `ht` has them. Grows without bound as Gr goes to 0: keep Gr above 0.
+ * Sci. 32 (2007) 607. Pr 0.01 to 100, laminar. Coefficients as the open library `ht` has them. Grows without bound as
+ * Gr goes to 0: keep Gr above 0.
  *
  * Worked value (computed): Pr 0.7, Gr 1e5, L/D 5 gives 12.2 where the plate gives 8.4.
  *

@@ -28,8 +28,8 @@ export const RESPONSE_WITH_SPEED: Formula = {
 /**
  * How far a probe trails a ramp that has run for long, in the ramp's unit; negative on a falling ramp.
  *
- * r·τ; see `RAMP_LAG`. First order: a probe with a
- * filter has more than one time constant, and its data-sheet response stands for all.
+ * r·τ; see `RAMP_LAG`. First order: a probe with a filter has more than one time constant, and its data-sheet response
+ * stands for all.
  *
  * Worked value (by hand): 0.5 K/min and 20 s gives 0.167 K.
  *

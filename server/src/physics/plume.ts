@@ -2,9 +2,8 @@
  * What a heated head adds to the temperature of the air near it: its plume in still air, its wake in moving air.
  * Both are estimates within a factor of two, and are returned with that band.
  */
-import { kelvinOf } from './constants.ts';
+import { kelvinOf, STANDARD_GRAVITY } from './constants.ts';
 import type { Formula } from './formula.ts';
-import { STANDARD_GRAVITY } from './heat-transfer.ts';
 
 /** Of the air at a point, K. */
 export interface EstimatedWarming {

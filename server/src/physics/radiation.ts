@@ -12,7 +12,7 @@ export const CLEANED_STEEL_EMISSIVITY = 0.22;
  *
  * h = 4 ε σ T³, T the mean of the two temperatures: linearised, within 1 % while they lie less than 50 K apart.
  *
- * Worked value (computed): emissivity 0.22 at 60 °C gives 1.84 W/(m²·K).
+ * Worked value (computed): emissivity 0.22 at 60 °C gives 1.85 W/(m²·K).
  *
  * @param emissivity of the body, 0 to 1
  * @param meanCelsius mean temperature of body and walls, °C

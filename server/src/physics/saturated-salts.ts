@@ -81,11 +81,12 @@ function humidityPercent({ humidity }: SaltData, celsius: number): ValueAndSlope
   return { value, slope };
 }
 
-/** Straight lines between the temperatures of a table; beyond its ends the outermost line goes on. */
+/** Straight lines between the temperatures of a table, for a temperature within them. */
 function interpolated(table: SaltTable, celsius: number): ValueAndSlope {
-  const last = table.celsius.length - 1;
-  const found = table.celsius.findIndex((tabulated) => tabulated >= celsius);
-  const above = found === -1 ? last : Math.max(1, found);
+  const above = Math.max(
+    1,
+    table.celsius.findIndex((tabulated) => tabulated >= celsius),
+  );
   const [lowCelsius, low] = tabulatedAt(table, above - 1);
   const [highCelsius, high] = tabulatedAt(table, above);
   const slope = (high - low) / (highCelsius - lowCelsius);

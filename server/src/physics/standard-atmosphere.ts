@@ -1,5 +1,5 @@
 /** Air pressure where only the altitude is known. */
-import { STANDARD_PRESSURE } from './constants.ts';
+import { STANDARD_GRAVITY, STANDARD_PRESSURE } from './constants.ts';
 import type { Formula } from './formula.ts';
 
 /** p = 101325 Pa·(1 − 0.0065 h/288.15)^5.25588, h in m */
@@ -10,10 +10,9 @@ export const STANDARD_ATMOSPHERE: Formula = {
   validity: [{ argument: 'altitude', low: -500, high: 11_000, unit: 'm' }],
 };
 
-/** ISO 2533: temperature at sea level in K, its fall in K/m, standard gravity in m/s², gas constant of air in J/(kg·K). */
+/** ISO 2533: temperature at sea level in K, its fall in K/m, gas constant of air in J/(kg·K). */
 const SEA_LEVEL_KELVIN = 288.15;
 const LAPSE_RATE = 0.0065;
-const STANDARD_GRAVITY = 9.80665;
 const GAS_CONSTANT = 287.05287;
 const EXPONENT = STANDARD_GRAVITY / (GAS_CONSTANT * LAPSE_RATE);
 

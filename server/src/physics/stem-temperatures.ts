@@ -18,8 +18,8 @@ export interface StemSurroundings {
  * Temperature of a stem at a distance from the wall, °C.
  *
  * With θ = T − T(air) and a free tip θ = θ(wall) cosh(m (L − x)) / cosh(m L), with a held end
- * θ = (θ(end) sinh(m x) + θ(wall) sinh(m (L − x))) / sinh(m L): Incropera, table 3.4, cases B and C. At the wall it is that of the wall, at a held end that of the head; at a free tip it is the
- * air temperature less `stemConductionError`.
+ * θ = (θ(end) sinh(m x) + θ(wall) sinh(m (L − x))) / sinh(m L): Incropera, table 3.4, cases B and C. At the wall it is
+ * that of the wall, at a held end that of the head; at a free tip it is the air temperature less `stemConductionError`.
  *
  * Worked value (Incropera, problem 3.131 type): k 180, P/A = 2000/m, h 100, 10 mm, 100 °C in air of 25 °C: tip 96.0 °C.
  *

@@ -46,7 +46,8 @@ export function vapourPressureFromFrostPoint(frostPointCelsius: number, pressure
 
 /**
  * Vapour pressure in Pa from a mixing ratio in kg of vapour per kg of dry air at a pressure in Pa: e = p·W/(ε + W)
- * (ASHRAE Fundamentals 2017 ch. 1 eq. 20 solved for e, with the ratio of molar masses of CIPM-2007). Mixing ratios of 0 and more.
+ * (ASHRAE Fundamentals 2017 ch. 1 eq. 20 solved for e, with the ratio of molar masses of CIPM-2007). Mixing ratios of 0
+ * and more.
  * Worked value: 0.01 kg/kg at 101325 Pa gives 1603.35 Pa.
  */
 export function vapourPressureFromMixingRatio(mixingRatio: number, pressure: number): number {

@@ -61,7 +61,7 @@ export function wetBulbOver(state: AirState, phase: WaterPhase): number {
   };
   // Air supersaturated over ice warms an iced wick, so that its wet bulb may lie a little above the air temperature.
   const highest = phase === 'water' ? state.airCelsius : Math.max(state.airCelsius, 1);
-  return risingRoot(tangentAt, LOWEST_CELSIUS, highest, Math.min(state.airCelsius, highest), SMALLEST_STEP);
+  return risingRoot(tangentAt, LOWEST_CELSIUS, highest, state.airCelsius, SMALLEST_STEP);
 }
 
 /**
