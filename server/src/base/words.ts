@@ -1,7 +1,16 @@
-/** How words are put on a page. */
+/** How words are put in a sentence and on a page. */
 
 export function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** A text in quotation marks, cut where it is too long for a sentence. */
+export function quoted(text: string): string {
+  return `“${text.length > 60 ? `${text.slice(0, 59)}…` : text}”`;
 }
 
 /** A text in lines of no more characters than that, for drawings, which break no lines by themselves. */

@@ -1,10 +1,10 @@
 /** Checks the top level of a file, which is put together from its parts. */
+import { quoted } from '../base/words.ts';
 import { type Cursor, type PairCursor, TreeWalker } from '../syntax/cursor.ts';
 import type { MapNode, Origin, SyntaxTree } from '../syntax/nodes.ts';
 import type { ModelProblem } from './problem.ts';
 import { ENTRY_KEYS, type FileKind, SCHEMAS } from './schema.ts';
 import { checkStructure } from './structure.ts';
-import { quoted } from './structure-values.ts';
 import { validatorOfRoot } from './validators.ts';
 
 /**

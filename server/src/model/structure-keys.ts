@@ -1,12 +1,13 @@
 /** Keys that are unknown, missing, too many, or no names: in words, with the edits that mend them. */
 import { nearestWord } from '../base/nearest.ts';
+import { lowerFirst, quoted } from '../base/words.ts';
 import { originOf, type PairCursor, rootCursor } from '../syntax/cursor.ts';
 import { appendPair, type PartEdit, removePair, renameKey, replaceScalar } from '../syntax/edit.ts';
 import { cutTextAt } from './cut-text.ts';
 import { type SuggestedEdit, suggestion } from './problem.ts';
 import { branchOf, childSchema, resolveSchema, type SchemaNode } from './schema.ts';
 import { isEmpty, kindOf, type Place, type StructureContext, textOf } from './structure-place.ts';
-import { type Break, broken, MOST_CHOICES, quoted, quotedList, shortList, wellFormedLike } from './structure-values.ts';
+import { type Break, broken, MOST_CHOICES, quotedList, shortList, wellFormedLike } from './structure-values.ts';
 
 export function unknownKey(name: string, place: Place, context: StructureContext): Break | undefined {
   const pair = context.walker.pairs(place.cursor).find(({ key }) => key.text === name);
@@ -141,7 +142,7 @@ export function wrongNameOf(pair: PairCursor, names: SchemaNode): Break {
 
 /** `the tag of a measurement point as the plant uses it, without blanks, such as “K2-MT-101”` */
 function nameWords({ description = 'A name', examples = [] }: SchemaNode): string {
-  const words = description.charAt(0).toLowerCase() + description.slice(1).replace(/\.$/, '');
+  const words = lowerFirst(description).replace(/\.$/, '');
   return examples[0] === undefined ? words : `${words}, such as ${quoted(String(examples[0]))}`;
 }
 

@@ -1,4 +1,5 @@
 /** Where a break of the schema lies in the text, and what the thing there is called. */
+import { lowerFirst } from '../base/words.ts';
 import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { ProblemContext } from './problem.ts';
@@ -63,8 +64,7 @@ export function isEmpty({ node }: Cursor): boolean {
 
 function rootPlace({ cursor, schema, place }: CheckedRoot, { kind, subject }: StructureContext): Place {
   const resolved = resolveSchema(kind, schema);
-  const title = resolved.title ?? 'Entry';
-  const thing = title.charAt(0).toLowerCase() + title.slice(1);
+  const thing = lowerFirst(resolved.title ?? 'Entry');
   return {
     cursor,
     schema: resolved,

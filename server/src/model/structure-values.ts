@@ -1,5 +1,6 @@
 /** Values that are of the wrong kind, no known word or out of their limits: in words, with the edits that mend them. */
 import { nearestWord } from '../base/nearest.ts';
+import { quoted } from '../base/words.ts';
 import { originOf } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { removeItem } from '../syntax/edit-list.ts';
@@ -21,10 +22,6 @@ export const MOST_CHOICES = 5;
 
 export function broken(origin: Origin, sentence: string, suggestions: readonly SuggestedEdit[] = []): Break {
   return { origin, sentence, suggestions };
-}
-
-export function quoted(text: string): string {
-  return `“${text.length > 60 ? `${text.slice(0, 59)}…` : text}”`;
 }
 
 export function quotedList(words: readonly string[]): string {

@@ -39,8 +39,8 @@ export interface Unit {
 export interface DimensionInfo {
   /** The words a sentence uses: 'a temperature'. */
   readonly words: string;
-  /** The first unit is the usual one. */
-  readonly units: readonly Unit[];
+  /** The first unit is the usual one: most values are shown in it. */
+  readonly units: readonly [Unit, ...Unit[]];
   /** The least canonical value that can exist, where there is one. */
   readonly least?: number;
   /** The greatest canonical value that makes sense in these files: a number beyond it is a slip. */
@@ -50,7 +50,10 @@ export interface DimensionInfo {
 }
 
 const KELVIN_OFFSET = 273.15;
-const YEAR_SECONDS = 365.2425 * 86_400;
+/** Of the Gregorian calendar, in the mean. */
+export const YEAR_SECONDS = 365.2425 * 86_400;
+/** The international pound under standard gravity, on a square inch. */
+const PSI_PASCALS = (0.45359237 * 9.80665) / 0.0254 ** 2;
 
 function unit(symbol: string, factor: number, aliases: readonly string[] = [], offset = 0): Unit {
   return { symbol, aliases, factor, offset };
@@ -88,7 +91,7 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
       unit('mbar', 100),
       unit('bar', 1e5),
       unit('MPa', 1e6),
-      unit('psi', 6894.757293168361),
+      unit('psi', PSI_PASCALS),
     ],
     least: 0,
     most: 1e8,
@@ -177,6 +180,10 @@ export const DIMENSIONS: Readonly<Record<Dimension, DimensionInfo>> = {
 /** The unit of a dimension that a symbol means, or undefined. */
 export function unitOf(dimension: Dimension, symbol: string): Unit | undefined {
   return DIMENSIONS[dimension].units.find((unit) => unit.symbol === symbol || unit.aliases.includes(symbol));
+}
+
+export function canonical(number: number, unit: Unit): number {
+  return number * unit.factor + unit.offset;
 }
 
 /** Every dimension in which a symbol means something. */

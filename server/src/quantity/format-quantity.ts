@@ -1,5 +1,5 @@
 /** The one place that turns numbers into text, for messages, hovers, reports, JSON and text put into files. */
-import type { Dimension } from './dimension.ts';
+import { DIMENSIONS, type Dimension, YEAR_SECONDS } from './dimension.ts';
 
 /** A number as it is shown, with its unit apart, for tables and JSON. */
 export interface ShownNumber {
@@ -21,28 +21,27 @@ const MINIMUM_SIGNIFICANT = 2;
 /** What is smaller than the last decimal that is usually shown by so many more is shown as less than that. */
 const NEGLIGIBLE_DECIMALS = 3;
 const MANY_TIMES = 10;
-const KILO = 1e3;
-const YEAR_SECONDS = 365.2425 * 86_400;
 
-const DISPLAY: Readonly<Record<Exclude<Dimension, 'pressure' | 'length' | 'time'>, Display>> = {
-  temperature: { unit: 'degC', factor: 1, decimals: 1 },
-  'temperature-difference': { unit: 'K', factor: 1, decimals: 1 },
-  'relative-humidity': { unit: '%RH', factor: 0.01, decimals: 1 },
-  area: { unit: 'mm2', factor: 1e-6, decimals: 2 },
-  speed: { unit: 'm/s', factor: 1, decimals: 2 },
-  voltage: { unit: 'V', factor: 1, decimals: 1 },
-  current: { unit: 'mA', factor: 1e-3, decimals: 2 },
-  resistance: { unit: 'ohm', factor: 1, decimals: 1 },
-  power: { unit: 'W', factor: 1, decimals: 2 },
-  'mixing-ratio': { unit: 'g/kg', factor: 1e-3, decimals: 1 },
-  'absolute-humidity': { unit: 'g/m3', factor: 1e-3, decimals: 1 },
-  'volume-fraction': { unit: 'ppmv', factor: 1e-6, decimals: 0 },
-  'specific-enthalpy': { unit: 'kJ/kg', factor: KILO, decimals: 1 },
-  'temperature-rate': { unit: 'K/min', factor: 1 / 60, decimals: 2 },
-  'temperature-gradient': { unit: 'K/m', factor: 1, decimals: 2 },
-  'humidity-drift': { unit: '%RH/year', factor: 0.01 / YEAR_SECONDS, decimals: 2 },
-  'temperature-drift': { unit: 'K/year', factor: 1 / YEAR_SECONDS, decimals: 2 },
-  percentage: { unit: '%', factor: 0.01, decimals: 1 },
+/** Decimals that are usually shown, in the usual unit of the dimension. */
+const DECIMALS: Readonly<Record<Exclude<Dimension, 'pressure' | 'length' | 'time'>, number>> = {
+  temperature: 1,
+  'temperature-difference': 1,
+  'relative-humidity': 1,
+  area: 2,
+  speed: 2,
+  voltage: 1,
+  current: 2,
+  resistance: 1,
+  power: 2,
+  'mixing-ratio': 1,
+  'absolute-humidity': 1,
+  'volume-fraction': 0,
+  'specific-enthalpy': 1,
+  'temperature-rate': 2,
+  'temperature-gradient': 2,
+  'humidity-drift': 2,
+  'temperature-drift': 2,
+  percentage: 1,
 };
 
 const TYPOGRAPHY: Readonly<Record<string, string>> = { degC: '°C', mm2: 'mm²', 'g/m3': 'g/m³', ohm: 'Ω' };
@@ -55,7 +54,7 @@ export function showQuantity(value: number, dimension: Dimension): string {
   const number = isNegligible
     ? `${shown > 0 ? '< ' : '> -'}${formatNumber(least, decimals)}`
     : formatNumber(shown, decimals);
-  return `${number} ${TYPOGRAPHY[unit] ?? unit}`;
+  return `${number} ${typeset(unit)}`;
 }
 
 /** A part of a whole, `62.6 %`; from ten wholes on how many there are, `12 ×`. @param share 1 is the whole */
@@ -74,7 +73,7 @@ export function showEstimate(value: number, halfWidth: number, dimension: Dimens
   const [shown, width] = [value, halfWidth].map((number) =>
     (number / factor).toFixed(decimals).replace(/^-(0\.?0*)$/, '$1'),
   );
-  return `${shown} ± ${width} ${TYPOGRAPHY[unit] ?? unit}`;
+  return `${shown} ± ${width} ${typeset(unit)}`;
 }
 
 /** A value as a file spells it: `56.4 degC`. @param value canonical */
@@ -85,19 +84,14 @@ export function writeQuantity(value: number, dimension: Dimension): string {
 
 /** A range for a sentence, `35 … 88 %RH`. @param low canonical @param high canonical */
 export function showRange(low: number, high: number, dimension: Dimension): string {
-  const display = displayOf(Math.max(Math.abs(low), Math.abs(high)), dimension);
-  const unit = TYPOGRAPHY[display.unit] ?? display.unit;
-  const from = formatNumber(low / display.factor, display.decimals);
-  const to = formatNumber(high / display.factor, display.decimals);
-  return from === to ? `${from} ${unit}` : `${from} … ${to} ${unit}`;
+  const { from, to, unit } = rangeInOneUnit(low, high, dimension);
+  return from === to ? `${from} ${typeset(unit)}` : `${from} … ${to} ${typeset(unit)}`;
 }
 
 /** A range as a file spells it, `35 .. 88 %RH`. @param low canonical @param high canonical */
 export function writeRange(low: number, high: number, dimension: Dimension): string {
-  const display = displayOf(Math.max(Math.abs(low), Math.abs(high)), dimension);
-  const from = formatNumber(low / display.factor, display.decimals);
-  const to = formatNumber(high / display.factor, display.decimals);
-  return `${from} .. ${to} ${display.unit}`;
+  const { from, to, unit } = rangeInOneUnit(low, high, dimension);
+  return `${from} .. ${to} ${unit}`;
 }
 
 /** @param value canonical */
@@ -120,17 +114,27 @@ export function formatNumber(value: number, decimals: number): string {
   return trimmed === '-0' ? '0' : trimmed;
 }
 
+function typeset(unit: string): string {
+  return TYPOGRAPHY[unit] ?? unit;
+}
+
+function rangeInOneUnit(low: number, high: number, dimension: Dimension) {
+  const { unit, factor, decimals } = displayOf(Math.max(Math.abs(low), Math.abs(high)), dimension);
+  return { from: formatNumber(low / factor, decimals), to: formatNumber(high / factor, decimals), unit };
+}
+
 function displayOf(size: number, dimension: Dimension): Display {
   if (dimension === 'pressure') return pressureDisplay(size);
   if (dimension === 'length')
     return size < 1 ? { unit: 'mm', factor: 1e-3, decimals: 1 } : { unit: 'm', factor: 1, decimals: 2 };
   if (dimension === 'time') return timeDisplay(size);
-  return DISPLAY[dimension];
+  const [usual] = DIMENSIONS[dimension].units;
+  return { unit: usual.symbol, factor: usual.factor, decimals: DECIMALS[dimension] };
 }
 
 function pressureDisplay(size: number): Display {
-  if (size < KILO) return { unit: 'Pa', factor: 1, decimals: 0 };
-  return { unit: 'kPa', factor: KILO, decimals: size < 10 * KILO ? 3 : 2 };
+  if (size < 1000) return { unit: 'Pa', factor: 1, decimals: 0 };
+  return { unit: 'kPa', factor: 1000, decimals: size < 10_000 ? 3 : 2 };
 }
 
 function timeDisplay(size: number): Display {

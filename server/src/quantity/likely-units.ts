@@ -1,5 +1,5 @@
 /** Which unit was probably meant where none, or none that is known, was written. */
-import { DIMENSIONS, type Dimension, type Unit, unitOf } from './dimension.ts';
+import { canonical, DIMENSIONS, type Dimension, type Unit, unitOf } from './dimension.ts';
 import { takeApart } from './value-form.ts';
 
 /** More choices than this help nobody. */
@@ -40,10 +40,6 @@ export function resemblingUnits(symbol: string, dimension: Dimension): readonly 
     .filter((unit) => namesOf(unit).some(begins))
     .map((unit) => unit.symbol)
     .slice(0, 1);
-}
-
-export function canonical(number: number, unit: Unit): number {
-  return number * unit.factor + unit.offset;
 }
 
 function usualValue(

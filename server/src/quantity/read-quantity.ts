@@ -1,8 +1,9 @@
 /** Reads `24 V`, `-40 degC`, `35 .. 88 %RH`, `1.2 bar(g)` with the exact place of every part inside the text. */
 import { fail, type Outcome, succeed } from '../base/outcome.ts';
 import { type TextRange, textRange } from '../base/text-range.ts';
-import { DIMENSIONS, type Dimension, dimensionsOf, type Unit, unitOf } from './dimension.ts';
-import { canonical, likelyUnits, resemblingUnits } from './likely-units.ts';
+import { quoted } from '../base/words.ts';
+import { canonical, DIMENSIONS, type Dimension, dimensionsOf, type Unit, unitOf } from './dimension.ts';
+import { likelyUnits, resemblingUnits } from './likely-units.ts';
 import { slipIn } from './number-slips.ts';
 import type { Quantity, QuantityRange } from './quantity.ts';
 import { LONGEST_VALUE, numbersOf, takeApart, type ValueForm } from './value-form.ts';
@@ -105,7 +106,7 @@ function orWithoutSlip<Value>(
     return again.ok ? [mended.trim()] : again.problem.suggestions;
   });
   if (slip === undefined || suggestions.length === 0) return outcome;
-  return problem('mistyped', `${quote(text)} ${slip.words}`, textRange(0, text.length), suggestions);
+  return problem('mistyped', `${quoted(text)} ${slip.words}`, textRange(0, text.length), suggestions);
 }
 
 function withNotice<Value>(value: Value, notice: ReadNotice | undefined): ReadResult<Value> {
@@ -116,22 +117,22 @@ function readForm(text: string, dimension: Dimension, example: string | undefine
   const { words, example: ownExample, least, most } = DIMENSIONS[dimension];
   const form = takeApart(text);
   if (form === undefined) {
-    const sentence = `${quote(text)} is not ${words}, such as ${quote(ownExample)}`;
+    const sentence = `${quoted(text)} is not ${words}, such as ${quoted(ownExample)}`;
     return problem('no-number', sentence, textRange(0, text.length), []);
   }
   if (!Number.isFinite(form.low) || !Number.isFinite(form.high)) {
-    return problem('not-finite', `The number ${quote(text)} is too large`, form.numbersRange, []);
+    return problem('not-finite', `The number ${quoted(text)} is too large`, form.numbersRange, []);
   }
   const found = findUnit(dimension, form, example);
   if (!found.ok) return found;
   const { unit, notice } = found.value;
   const [low, high] = [canonical(form.low, unit), canonical(form.high, unit)];
   if (least !== undefined && !form.gauge && Math.min(low, high) < least) {
-    const sentence = `${quote(text)} is below the least value that ${words} can have`;
+    const sentence = `${quoted(text)} is below the least value that ${words} can have`;
     return problem('below-least', sentence, form.numbersRange, []);
   }
   if (most !== undefined && Math.max(low, high) > most) {
-    const sentence = `${quote(text)} is more than ${words} can be in such a place`;
+    const sentence = `${quoted(text)} is more than ${words} can be in such a place`;
     return problem('above-most', sentence, form.numbersRange, []);
   }
   return succeed({ form, unit, low, high, ...(notice === undefined ? {} : { notice }) });
@@ -153,7 +154,7 @@ function findUnit(dimension: Dimension, form: ValueForm, example: string | undef
   const largest = Math.abs(form.low) > Math.abs(form.high) ? form.low : form.high;
   const likely = likelyUnits(largest, dimension, example).map((known) => `${numbers} ${known.symbol}`);
   if (rest === '') {
-    const sentence = `${quote(numbers)} needs a unit: ${symbols}`;
+    const sentence = `${quoted(numbers)} needs a unit: ${symbols}`;
     return problem('no-unit', sentence, numbersRange, likely);
   }
   const kelvin = unitOf(dimension, 'K');
@@ -163,21 +164,16 @@ function findUnit(dimension: Dimension, form: ValueForm, example: string | undef
   const near = resemblingUnits(symbol, dimension).map((known) => `${numbers} ${known}`);
   const [other] = dimensionsOf(symbol);
   if (other !== undefined && symbol !== '') {
-    const is = `${quote(`${numbers} ${rest}`)} is ${DIMENSIONS[other].words}`;
+    const is = `${quoted(`${numbers} ${rest}`)} is ${DIMENSIONS[other].words}`;
     return problem(
       'wrong-dimension',
-      `${is}, and ${words} is expected here, such as ${quote(ownExample)}`,
+      `${is}, and ${words} is expected here, such as ${quoted(ownExample)}`,
       range,
       near,
     );
   }
-  const sentence = `${quote(rest)} is no unit of ${words}; it is written in ${symbols}`;
+  const sentence = `${quoted(rest)} is no unit of ${words}; it is written in ${symbols}`;
   return problem('unknown-unit', sentence, range, near.length > 0 ? near : likely);
-}
-
-function quote(text: string): string {
-  const shown = text.length > 60 ? `${text.slice(0, 57)}…` : text;
-  return `“${shown}”`;
 }
 
 function problem(
