@@ -1,4 +1,4 @@
-import type { Cursor } from '../syntax/cursor.ts';
+import { type Cursor, originOf, type PairCursor } from '../syntax/cursor.ts';
 import type { Origin } from '../syntax/nodes.ts';
 
 /** A value with its place in a file. */
@@ -9,4 +9,8 @@ export interface Located<Value> {
   readonly keyOrigin?: Origin;
   /** The node it was read from, for edits. */
   readonly cursor: Cursor;
+}
+
+export function locatedPair<Value>({ value: cursor, keyOrigin }: PairCursor, value: Value): Located<Value> {
+  return { value, origin: originOf(cursor), keyOrigin, cursor };
 }

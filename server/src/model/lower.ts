@@ -12,7 +12,7 @@ import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../synt
 import { replaceScalar } from '../syntax/edit.ts';
 import { readAirTemperatureSource } from './air-temperature-source.ts';
 import { isDate, likelyDates } from './date.ts';
-import type { Located } from './located.ts';
+import { type Located, locatedPair } from './located.ts';
 import { type ProblemContext, suggestion } from './problem.ts';
 import {
   type AnnotatedDimension,
@@ -169,10 +169,6 @@ function quantityNamed(pairs: readonly PairCursor[], ownKey: string | undefined)
 function scalarText(pairs: readonly PairCursor[], key: string): string | undefined {
   const node = pairs.find((pair) => pair.key.text === key)?.value.node;
   return node?.kind === 'scalar' ? node.text : undefined;
-}
-
-function locatedPair(pair: PairCursor, value: unknown): Located<unknown> {
-  return { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value };
 }
 
 function hasType(schema: SchemaNode, value: string | number | boolean): boolean {

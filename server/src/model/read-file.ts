@@ -1,14 +1,7 @@
 /** A parsed file to its model: checks the structure, lowers the values, keeps every entry by its name. */
-import {
-  type Cursor,
-  type ForeignAnchors,
-  originOf,
-  type PairCursor,
-  rootCursor,
-  TreeWalker,
-} from '../syntax/cursor.ts';
+import { type Cursor, type ForeignAnchors, type PairCursor, rootCursor, TreeWalker } from '../syntax/cursor.ts';
 import type { Origin, Part, SyntaxTree } from '../syntax/nodes.ts';
-import type { Located } from './located.ts';
+import { type Located, locatedPair } from './located.ts';
 import { lowerNode } from './lower.ts';
 import type { ModelProblem } from './problem.ts';
 import { checkRoot } from './root-structure.ts';
@@ -55,13 +48,13 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
   const values = new Map<string, Located<unknown>>();
   const entries = new Map<string, Entry<unknown>[]>();
   const root = rootCursor(part);
-  const pairs = root === undefined ? [] : walker.pairs(root);
   const context = { kind, walker, problems, broken };
   const mapName = part.path.length === 2 ? part.path[0] : undefined;
   if (mapName !== undefined && root !== undefined) {
     entries.set(mapName, readEntries(mapName, root, context));
     return { topLevel: [], values, entries, problems, broken };
   }
+  const pairs = root === undefined ? [] : walker.pairs(root);
   for (const pair of pairs) {
     const name = pair.key.text;
     const schema = childSchema(kind, SCHEMAS[kind], name);
@@ -69,9 +62,7 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
       entries.set(name, readEntries(name, pair.value, context));
     } else if (schema !== undefined) {
       const value = lowerNode(pair.value, schema, { kind, walker, problems, subject: '' }, name);
-      if (value !== undefined) {
-        values.set(name, { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value });
-      }
+      if (value !== undefined) values.set(name, locatedPair(pair, value));
     }
   }
   return { topLevel: pairs, values, entries, problems, broken };
@@ -90,7 +81,11 @@ export function joinParts(
   const keys = new Map<string, Origin>();
   for (const part of parts) {
     problems.push(...part.problems);
-    for (const { key, keyOrigin } of part.topLevel) reportTwice(key.text, keyOrigin, keys, '', problems);
+    for (const { key, keyOrigin } of part.topLevel) {
+      const first = keys.get(key.text);
+      if (first === undefined) keys.set(key.text, keyOrigin);
+      else reportTwice(key.text, first, keyOrigin, '', problems);
+    }
     for (const [name, value] of part.values) if (!values.has(name)) values.set(name, value);
     for (const [mapName, list] of part.entries) {
       const map = entries.get(mapName) ?? new Map<string, Entry<unknown>>();
@@ -98,7 +93,7 @@ export function joinParts(
       for (const entry of list) {
         const first = map.get(entry.name);
         if (first === undefined) map.set(entry.name, entry);
-        else reportTwice(entry.name, entry.keyOrigin, new Map([[entry.name, first.keyOrigin]]), entry.name, problems);
+        else reportTwice(entry.name, first.keyOrigin, entry.keyOrigin, entry.name, problems);
       }
     }
   }
@@ -131,10 +126,7 @@ function readEntries(mapName: string, map: Cursor, context: ReadContext): Entry<
       checkStructure(pair.value, pair.keyOrigin, schema, validate, place);
     }
     const value = lowerNode(pair.value, schema, place);
-    const located =
-      value === undefined || typeof value !== 'object'
-        ? undefined
-        : { value, origin: originOf(pair.value), keyOrigin: pair.keyOrigin, cursor: pair.value };
+    const located = typeof value === 'object' ? locatedPair(pair, value) : undefined;
     return { name: subject, keyOrigin: pair.keyOrigin, map, located, broken };
   });
 }
@@ -158,18 +150,7 @@ function syntaxProblems(part: Part, walker: TreeWalker): ModelProblem[] {
   return problems;
 }
 
-function reportTwice(
-  name: string,
-  origin: Origin,
-  known: Map<string, Origin>,
-  subject: string,
-  problems: ModelProblem[],
-): void {
-  const first = known.get(name);
-  if (first === undefined) {
-    known.set(name, origin);
-    return;
-  }
+function reportTwice(name: string, first: Origin, origin: Origin, subject: string, problems: ModelProblem[]): void {
   if (first.part === origin.part && first.start === origin.start) return;
   const related = { sentence: 'It is first given here', origin: first };
   const sentence = `“${name}” is given twice; the first one counts`;
