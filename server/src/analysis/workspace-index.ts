@@ -139,9 +139,10 @@ function wordsIn(parsed: ParsedFile | undefined): FileWords | undefined {
     return { kits: [], tags: [], uses: [], siteId: undefined, visited };
   }
   if (parsed?.kind !== 'site') return undefined;
-  const { header, points } = siteModelOf(parsed.model);
+  const site = siteModelOf(parsed.model);
+  const { header, points } = site;
   const kits = (header?.value.kits?.value ?? []).map(({ value }) => resolveFile(parsed.file, value));
-  const models = modelsUsedBy(siteModelOf(parsed.model));
+  const models = modelsUsedBy(site);
   return {
     kits,
     tags: [...points.keys()],

@@ -11,6 +11,7 @@ import {
   type YAMLParseError,
   type YAMLSeq,
 } from 'yaml';
+import type { TextRange } from '../base/text-range.ts';
 import type {
   AliasNode,
   Anchor,
@@ -20,6 +21,7 @@ import type {
   PairNode,
   Part,
   ScalarNode,
+  ScalarValue,
   SyntaxNode,
   SyntaxProblem,
 } from './nodes.ts';
@@ -39,7 +41,7 @@ export class PartBuilder {
     this.#text = text;
   }
 
-  report(start: number, end: number, sentence: string, related?: { start: number; end: number }): void {
+  report(start: number, end: number, sentence: string, related?: TextRange): void {
     if (this.#problems.length >= MOST_PROBLEMS) return;
     this.#problems.push(related === undefined ? { start, end, sentence } : { start, end, sentence, related });
   }
@@ -183,7 +185,7 @@ function emptyScalar(at: number): ScalarNode {
   return { kind: 'scalar', start: at, end: at, value: null, text: '' };
 }
 
-function plainValue(value: unknown): string | number | boolean | null {
+function plainValue(value: unknown): ScalarValue {
   if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean') return value;
   return value === null || value === undefined ? null : String(value);
 }

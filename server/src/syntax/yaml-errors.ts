@@ -17,7 +17,6 @@ const WORDS: Readonly<Partial<Record<YAMLParseError['code'], string>>> = {
   MISSING_CHAR: 'A closing quote, bracket, comma or colon is missing',
   MULTILINE_IMPLICIT_KEY: 'A key goes over more than one line; a colon with a blank behind it, or a quote, is missing',
   MULTIPLE_ANCHORS: 'A value has two anchors',
-  MULTIPLE_DOCS: 'A file holds one YAML document, and a second one starts here',
   MULTIPLE_TAGS: 'A value has two tags',
   NON_STRING_KEY: 'A key is a plain word here',
   TAB_AS_INDENT: 'A tab indents this line; YAML is indented with spaces',
