@@ -1,17 +1,15 @@
 /** Makes the pages of the file formats: every key of each kind of file, and the quantities with their units. */
 import { fromSources } from './from-sources.mjs';
 
-const KINDS = ['site', 'kit', 'visit'];
-
 /** @returns {Promise<Map<string, string>>} pages by their path from the project's root */
 export async function generateFormatPages() {
   const sources = await fromSources(`
-    export { SCHEMAS } from './server/src/model/schema.ts';
+    export { FILE_KINDS, SCHEMAS } from './server/src/model/schema.ts';
     export { DIMENSIONS } from './server/src/quantity/dimension.ts';
     export { QUANTITY_NAMES, quantityInfo } from './server/src/quantity/quantity-names.ts';
     export { choices, keysOfFile, valueWords } from './server/src/features/explain-keys.ts';
   `);
-  const pages = KINDS.map((kind) => [`server/pages/${kind}-file.md`, filePage(kind, sources)]);
+  const pages = sources.FILE_KINDS.map((kind) => [`server/pages/${kind}-file.md`, filePage(kind, sources)]);
   return new Map([...pages, ['server/pages/quantities.md', quantityPage(sources)]]);
 }
 

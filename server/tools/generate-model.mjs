@@ -1,11 +1,5 @@
-/**
- * Makes the schema checks and the model's types from the JSON Schemas.
- *
- *   node server/tools/generate-model.mjs           names the files that are stale, exit status 1 if there are any
- *   node server/tools/generate-model.mjs --write   writes them
- */
-import { readFile, writeFile } from 'node:fs/promises';
-import { pathToFileURL } from 'node:url';
+/** Makes the schema checks and the model's types from the JSON Schemas. */
+import { readFile } from 'node:fs/promises';
 import { generateModelTypes } from './generate-model-types.mjs';
 import { generateValidators } from './generate-validators.mjs';
 
@@ -25,28 +19,4 @@ export async function generateModel() {
     ['server/src/model/validators.generated.d.ts', heading + validators.types],
     ['server/src/model/model-types.generated.ts', heading + generateModelTypes(schemas)],
   ]);
-}
-
-/** @returns {Promise<string[]>} the paths of generated files that do not hold what they should */
-export async function staleFiles() {
-  const stale = [];
-  for (const [path, content] of await generateModel()) {
-    const present = await readFile(new URL(path, project), 'utf8').catch(() => undefined);
-    if (present !== content) stale.push(path);
-  }
-  return stale;
-}
-
-async function main(write) {
-  if (write) {
-    for (const [path, content] of await generateModel()) await writeFile(new URL(path, project), content);
-    return;
-  }
-  const stale = await staleFiles();
-  for (const path of stale) console.error(`${path} is stale: run \`npm run generate\``);
-  if (stale.length > 0) process.exitCode = 1;
-}
-
-if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  await main(process.argv.includes('--write'));
 }
