@@ -39,8 +39,8 @@ describe('the npm package', () => {
 
   it('runs where it is unpacked, with no library beside it', () => {
     const folder = temporaryFolder();
-    run('npm', 'pack', '--ignore-scripts', '--pack-destination', folder);
-    run('tar', '-xzf', join(folder, 'dewright-0.1.0.tgz'), '-C', folder);
+    const [{ filename }] = JSON.parse(run('npm', 'pack', '--json', '--ignore-scripts', '--pack-destination', folder));
+    run('tar', '-xzf', join(folder, filename), '-C', folder);
     cpSync('samples', join(folder, 'samples'), { recursive: true });
     const words = ['check', join(folder, 'samples/bakery-prover.dewsite.yaml')];
     expect(run(process.execPath, join(folder, 'package/server/dist/cli.js'), ...words)).toContain('nothing to report');
