@@ -1,6 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Analysis } from '../../server/src/analysis/analysis.ts';
@@ -9,18 +8,13 @@ import { Workspace } from '../../server/src/analysis/workspace.ts';
 import { hoverAt } from '../../server/src/features/hover.ts';
 import { outlineOf } from '../../server/src/features/outline.ts';
 import { fileKindOf } from '../../server/src/model/schema.ts';
+import { SEED_FILES } from '../fuzz/seed-files.ts';
 import { applyRandomEdit, randomEdit } from './random-edits.ts';
 
-const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
 const EDITS = Number(process.env['DEWRIGHT_RANDOM_EDITS'] ?? 2000);
 const EDITS_IN_A_ROW = 20;
 
-/** Every sample, fixture and corpus file. */
-const FILES = ['samples', 'test/rules', 'test/corpus'].flatMap((folder) =>
-  readdirSync(join(PROJECT, folder), { recursive: true, encoding: 'utf8' })
-    .filter((file) => fileKindOf(file) !== undefined)
-    .map((file) => join(PROJECT, folder, file)),
-);
+const FILES = SEED_FILES.map(({ path }) => path);
 
 type Texts = ReadonlyMap<string, string>;
 

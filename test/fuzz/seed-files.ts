@@ -1,4 +1,4 @@
-/** The files that inputs are made from: every sample, fixture and corpus file. */
+/** The files that random inputs and edits start from: every sample, fixture and corpus file, in the same order everywhere. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type FileKind, fileKindOf } from '../../server/src/model/schema.ts';
