@@ -4,7 +4,7 @@ import { budgetSentences } from '../evaluate/budget-words.ts';
 import { showCorner } from '../evaluate/fact.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import { escapeMarkdown } from './markdown.ts';
+import { escapeMarkdown, sectionsTogether } from './markdown.ts';
 
 export function budgetTable(budget: Budget): string {
   const { quantity, at, contributions, standardUncertainty, expandedUncertainty, coverageFactor } = budget;
@@ -26,7 +26,7 @@ export function budgetTable(budget: Budget): string {
   ];
   const heading = `**Uncertainty of the ${title}** at ${escapeMarkdown(showCorner(at))}`;
   const lines = budgetSentences(budget).map((line) => `- ${escapeMarkdown(line)}`);
-  return [heading, rows.join('\n'), lines.join('\n')].filter((section) => section !== '').join('\n\n');
+  return sectionsTogether([heading, rows.join('\n'), lines.join('\n')]);
 }
 
 function row(...cells: readonly string[]): string {

@@ -4,7 +4,7 @@ import { historySentences, readingWords } from '../evaluate/history-words.ts';
 import type { ReadingError } from '../evaluate/reading-error.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import { escapeMarkdown } from './markdown.ts';
+import { escapeMarkdown, sectionsTogether } from './markdown.ts';
 
 /** More readings than this are told by their number. */
 const MOST_ROWS = 8;
@@ -14,14 +14,12 @@ export function historySection(history: History, picture: string): string {
   const { quantity, errors } = history;
   const earlier = errors.length - MOST_ROWS;
   const lines = [...(earlier > 0 ? [`${earlier} earlier readings are not listed`] : []), ...historySentences(history)];
-  return [
+  return sectionsTogether([
     `**${quantityInfo(quantity).title}** against its references`,
     picture,
     [HEADING, ...errors.slice(-MOST_ROWS).map(row)].join('\n'),
     lines.map((line) => `- ${escapeMarkdown(line)}.`).join('\n'),
-  ]
-    .filter((section) => section !== '')
-    .join('\n\n');
+  ]);
 }
 
 const HEADING = '| visit | shown | reference | error | En |\n| --- | ---: | ---: | ---: | ---: |';

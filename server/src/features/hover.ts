@@ -12,7 +12,7 @@ import { budgetTable } from './budget-table.ts';
 import { historySection } from './history-table.ts';
 import { modelSummary } from './hover-models.ts';
 import { agreementAt, factsOfReading, wordsOfVisit } from './hover-visits.ts';
-import { factDerivation, factLine, inlineCode } from './markdown.ts';
+import { factLine, factSection, inlineCode, sectionsTogether } from './markdown.ts';
 import { recordingSections } from './recording-section.ts';
 import { kindBeside, schemaAt } from './schema-path.ts';
 import { factsOfSpace } from './subject-facts.ts';
@@ -37,15 +37,14 @@ export function hoverAt(analysis: Analysis, offset: number, pictureOf?: HistoryP
   const location = locate(analysis.parsed.tree, offset);
   if (location === undefined) return undefined;
   const ofVisit = wordsOfVisit(analysis, location, placeOf(location));
-  const sections = [
+  const markdown = sectionsTogether([
     ...(ofVisit.length > 0 ? ofVisit : describe(analysis, location)),
     ...agreementAt(analysis, location, placeOf(location)),
     ...historiesAt(analysis, location, pictureOf),
     ...recordingSections(analysis, location.path),
     ...factSections(analysis, location),
-  ].filter((text) => text !== '');
-  if (sections.length === 0) return undefined;
-  return { range: placeOf(location), markdown: sections.join('\n\n') };
+  ]);
+  return markdown === '' ? undefined : { range: placeOf(location), markdown };
 }
 
 function placeOf({ range, partOffset }: Location): TextRange {
@@ -101,11 +100,9 @@ function significant(value: number): string {
 function factSections(analysis: Analysis, location: Location): readonly string[] {
   const facts = factsAt(analysis, location);
   const summary = modelSummary(analysis, location);
-  const derived = facts.length <= MOST_DERIVATIONS;
-  const lines = facts.map((fact) =>
-    derived ? [factLine(fact), factDerivation(fact)].join('\n') : `- ${factLine(fact)}`,
-  );
-  return [...summary, derived ? lines.join('\n\n') : lines.join('\n'), budgetAt(analysis, location)];
+  const told =
+    facts.length <= MOST_DERIVATIONS ? facts.map(factSection) : [facts.map((fact) => `- ${factLine(fact)}`).join('\n')];
+  return [...summary, ...told, budgetAt(analysis, location)];
 }
 
 /** Of a reported quantity its uncertainty budget, at the worst corner of all phases. */

@@ -10,7 +10,7 @@ import type { Origin } from '../syntax/nodes.ts';
 import { entriesIn } from './entries.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
 import { factsOfError } from './hover-visits.ts';
-import { factDerivation, factLine } from './markdown.ts';
+import { factSection, sectionsTogether } from './markdown.ts';
 import { errorsIn } from './visit-places.ts';
 
 export const HINT_KINDS = ['envelope', 'uncertainty', 'supply', 'heater', 'agreement'] as const;
@@ -68,8 +68,7 @@ export function hintTooltip(analysis: Analysis, { kind, name, phase, fact }: Hin
 
 function derivations(facts: readonly (Fact | undefined)[]): string | undefined {
   const known = facts.filter((fact) => fact !== undefined);
-  if (known.length === 0) return undefined;
-  return known.map((fact) => [factLine(fact), factDerivation(fact)].join('\n')).join('\n\n');
+  return known.length === 0 ? undefined : sectionsTogether(known.map(factSection));
 }
 
 type HintDraft = Omit<InlayHint, 'at'> & { readonly behind: Origin };

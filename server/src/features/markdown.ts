@@ -11,6 +11,16 @@ export function inlineCode(text: string): string {
   return `\`${text.replace(/`/g, 'ʼ').replace(/\r?\n/g, ' ')}\``;
 }
 
+/** Those of the sections that say something, as one text. */
+export function sectionsTogether(sections: readonly string[]): string {
+  return sections.filter((section) => section !== '').join('\n\n');
+}
+
+/** What it is, and how it came about. */
+export function factSection(fact: Fact): string {
+  return [factLine(fact), ...factDerivation(fact)].join('\n');
+}
+
 /** One line: what it is, its value, where it is worst. */
 export function factLine(fact: Fact): string {
   const title = upperFirst(fact.title);
@@ -20,7 +30,7 @@ export function factLine(fact: Fact): string {
 }
 
 /** The derivation: inputs, relation, validity, source. */
-export function factDerivation(fact: Fact): string {
+function factDerivation(fact: Fact): readonly string[] {
   const inputs = fact.inputs.map(({ label, text }) => `${escapeMarkdown(label)} ${escapeMarkdown(text)}`).join('; ');
   const validity = fact.formulas.flatMap(({ title, validity: ranges }) =>
     ranges
@@ -36,5 +46,5 @@ export function factDerivation(fact: Fact): string {
       : `- source: ${escapeMarkdown([...new Set(fact.formulas.map(({ source }) => source))].join('; '))}`,
     ...fact.notes.map((note) => `- note: ${escapeMarkdown(note)}`),
   ];
-  return lines.filter((line) => line !== '').join('\n');
+  return lines.filter((line) => line !== '');
 }

@@ -8,6 +8,7 @@ import { shiftRange, type TextRange, touches } from '../base/text-range.ts';
 import { readAirTemperatureSource } from '../model/air-temperature-source.ts';
 import type { FileKind, ReferenceKind } from '../model/schema.ts';
 import type { Part, PlacedPart, ScalarNode, SyntaxNode } from '../syntax/nodes.ts';
+import { scalarIn } from './scalar-in.ts';
 import { textRangeOf, visitPart } from './schema-walk.ts';
 
 /** What a name stands for. A kit is named by the path of its file, everything else by its id or tag. */
@@ -116,8 +117,8 @@ function readPart(kind: FileKind, part: Part): readonly Occurrence[] {
 
 /** The tag behind the name of a step: `heater-on-K2-MT-101`. */
 function tagInStep(key: ScalarNode, entry: SyntaxNode): readonly Occurrence[] {
-  const point = entry.kind === 'map' ? entry.pairs.find((pair) => pair.key.text === 'point')?.value : undefined;
-  if (point?.kind !== 'scalar' || !key.text.endsWith(`-${point.text}`)) return [];
+  const point = scalarIn(entry, 'point');
+  if (point === undefined || !key.text.endsWith(`-${point.text}`)) return [];
   const { end } = textRangeOf(key);
   return [{ kind: 'point', role: 'reference', name: point.text, range: { start: end - point.text.length, end } }];
 }

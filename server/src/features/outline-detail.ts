@@ -7,6 +7,7 @@ import { enWords } from '../evaluate/history-words.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SyntaxNode } from '../syntax/nodes.ts';
 import { extremesOf, shownRange, spaceInPhase } from './envelope-ranges.ts';
+import { scalarIn } from './scalar-in.ts';
 import { readingAt, stepNamed } from './visit-places.ts';
 
 /** Keys that tell in the file's own words what something is, the first that is there. */
@@ -69,10 +70,5 @@ export function readingDetail(analysis: Analysis, range: TextRange): string | un
 function writtenDetail(value: SyntaxNode): string {
   if (value.kind === 'alias') return `*${value.name}`;
   if (value.kind === 'scalar') return value.text;
-  if (value.kind !== 'map') return '';
-  for (const key of TELLING) {
-    const told = value.pairs.find((pair) => pair.key.text === key)?.value;
-    if (told?.kind === 'scalar' && told.text !== '') return told.text;
-  }
-  return '';
+  return TELLING.map((key) => scalarIn(value, key)?.text ?? '').find((text) => text !== '') ?? '';
 }

@@ -3,6 +3,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { shiftRange, type TextRange } from '../base/text-range.ts';
 import type { MapNode, PairNode, SyntaxNode } from '../syntax/nodes.ts';
 import { outlineDetail, readingDetail } from './outline-detail.ts';
+import { scalarIn } from './scalar-in.ts';
 
 export type OutlineKind =
   | 'section'
@@ -93,8 +94,8 @@ function childrenOf(
   return value.items.flatMap((item, index) => {
     if (item.kind !== 'map') return [];
     const range = shiftRange(item, offset);
-    const name = scalarIn(item, 'point') ?? String(index + 1);
-    const detail = readingDetail(analysis, range) ?? scalarIn(item, 'quantity') ?? '';
+    const name = scalarIn(item, 'point')?.text ?? String(index + 1);
+    const detail = readingDetail(analysis, range) ?? scalarIn(item, 'quantity')?.text ?? '';
     return { name, detail, kind: 'part', range, nameRange: range, children: [] };
   });
 }
@@ -120,9 +121,4 @@ function kindOf(path: readonly string[]): OutlineKind {
   if (path.length === 1) return 'section';
   if (path.length === 2) return KINDS_OF_ENTRIES[path[0] ?? ''] ?? 'part';
   return (path.length === 4 ? KINDS_INSIDE[path[2] ?? ''] : undefined) ?? 'part';
-}
-
-function scalarIn(map: MapNode, key: string): string | undefined {
-  const value = map.pairs.find((pair) => pair.key.text === key)?.value;
-  return value?.kind === 'scalar' ? value.text : undefined;
 }

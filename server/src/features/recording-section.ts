@@ -11,7 +11,7 @@ import {
   sensorWords,
 } from '../evaluate/recording-words.ts';
 import type { ReadRecording } from '../evaluate/visited-recording.ts';
-import { escapeMarkdown, inlineCode } from './markdown.ts';
+import { escapeMarkdown, inlineCode, sectionsTogether } from './markdown.ts';
 
 /** The keys of a visit that speak of its recording. */
 const KEYS_OF_LOG: readonly string[] = ['log', 'log-space', 'log-columns'];
@@ -42,7 +42,7 @@ function visitSection(recording: ReadRecording | undefined): string {
 
 function summarySection(space: string, summary: RecordingSummary): string {
   const faults = faultWords(summary.faults);
-  return [
+  return sectionsTogether([
     `**Laid against** ${inlineCode(space)}: ${escapeMarkdown(`${extentWords(summary)} ${outsideWords(summary)}`)}`,
     listOf(excessWords(summary)),
     '**Humidity at its sensors**',
@@ -50,9 +50,7 @@ function summarySection(space: string, summary: RecordingSummary): string {
     '**The envelope that it supports**',
     listOf([...rangeWords(summary), ...rampWords(summary)]),
     ...(faults.length === 0 ? [] : ['**What was wrong with rows and times**', listOf(faults)]),
-  ]
-    .filter((section) => section !== '')
-    .join('\n\n');
+  ]);
 }
 
 function listOf(lines: readonly string[]): string {

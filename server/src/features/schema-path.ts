@@ -2,6 +2,7 @@
 import { branchOf, childSchema, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from '../model/schema.ts';
 import type { Location } from '../syntax/locate.ts';
 import type { SyntaxNode } from '../syntax/nodes.ts';
+import { scalarIn } from './scalar-in.ts';
 
 export interface PlaceSchema {
   readonly schema: SchemaNode;
@@ -36,8 +37,7 @@ export function textBeside({ part, path }: Location, key: string): string | unde
   for (const name of [...below, '']) {
     if (node?.kind === 'list') node = node.items[Number(name)];
     else if (node?.kind === 'map') {
-      const said = node.pairs.find((pair) => pair.key.text === key)?.value;
-      if (said?.kind === 'scalar') found = said.text;
+      found = scalarIn(node, key)?.text ?? found;
       node = node.pairs.find((pair) => pair.key.text === name)?.value;
     } else node = undefined;
   }

@@ -1,6 +1,7 @@
 /** Walks one part with the schema of every node beside it; aliases are shown as they stand. */
 import { branchOf, childSchema, type FileKind, resolveSchema, SCHEMAS, type SchemaNode } from '../model/schema.ts';
 import type { MapNode, Part, ScalarNode, SyntaxNode } from '../syntax/nodes.ts';
+import { scalarIn } from './scalar-in.ts';
 
 export interface PartVisitor {
   /** @param mapPath from the top level to the map that has the key */
@@ -38,8 +39,7 @@ function visitMap(
   path: readonly string[],
   visitor: PartVisitor,
 ): void {
-  const kindOf = map.pairs.find(({ key }) => key.text === 'kind')?.value;
-  const branch = schema && branchOf(kind, schema, kindOf?.kind === 'scalar' ? kindOf.text : undefined);
+  const branch = schema && branchOf(kind, schema, scalarIn(map, 'kind')?.text);
   for (const { key, value } of map.pairs) {
     visitor.key(key, path);
     visitNode(kind, value, branch && childSchema(kind, branch, key.text), [...path, key.text], visitor);

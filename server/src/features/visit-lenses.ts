@@ -1,10 +1,11 @@
 /** Above a visit: how many of its readings disagree, and how far the handover of the points that it speaks of has come. */
 import type { Analysis } from '../analysis/analysis.ts';
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { handoverPlan } from '../evaluate/handover-plan.ts';
 import { openSteps, recordedSteps } from '../evaluate/handover-progress.ts';
 import { agrees } from '../evaluate/visit-errors.ts';
 import type { Origin } from '../syntax/nodes.ts';
-import { errorsIn } from './visit-places.ts';
+import { errorsIn, visitIn } from './visit-places.ts';
 
 export interface VisitLens {
   readonly above: Origin;
@@ -13,11 +14,10 @@ export interface VisitLens {
 }
 
 export function visitLenses(analysis: Analysis): readonly VisitLens[] {
-  const { content } = analysis;
-  if (content.kind !== 'visit' || content.visited.state !== 'found' || content.visit.header === undefined) return [];
-  const { header } = content.visit;
-  const above = header.keyOrigin ?? header.origin;
-  return [...readingsLens(analysis), ...stepsLens(analysis)].map((lens) => ({ above, ...lens }));
+  const { visit, site } = visitIn(analysis) ?? {};
+  if (site === undefined || visit?.header === undefined) return [];
+  const above = visit.header.keyOrigin ?? visit.header.origin;
+  return [...readingsLens(analysis), ...stepsLens(analysis.file, site)].map((lens) => ({ above, ...lens }));
 }
 
 type LensDraft = Omit<VisitLens, 'above'>;
@@ -35,9 +35,7 @@ function readingsLens(analysis: Analysis): readonly LensDraft[] {
   return [{ title, opens: (wrong[0] ?? first).error.reading.origin }];
 }
 
-function stepsLens({ content, file }: Analysis): readonly LensDraft[] {
-  if (content.kind !== 'visit' || content.visited.state !== 'found') return [];
-  const { site } = content.visited;
+function stepsLens(file: string, site: EvaluatedSite): readonly LensDraft[] {
   const spoken = recordedSteps(site).filter((record) => record.file === file);
   const [first] = spoken;
   if (first === undefined) return [];

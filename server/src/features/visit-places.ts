@@ -2,16 +2,32 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { remembered } from '../base/remembered.ts';
 import { type TextRange, touches } from '../base/text-range.ts';
+import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { type HandoverStep, stepOfKey } from '../evaluate/handover-plan.ts';
 import { lastRecord, type RecordedStep } from '../evaluate/handover-progress.ts';
 import { type RecordedSetting, recordedSettings } from '../evaluate/recorded-setting.ts';
 import { type ErrorOfVisit, errorsOfVisit } from '../evaluate/visit-errors.ts';
+import type { VisitModel } from '../model/file-models.ts';
+import type { Origin } from '../syntax/nodes.ts';
+
+/** A visit with the site that it went to. */
+export interface VisitToSite {
+  readonly visit: VisitModel;
+  readonly site: EvaluatedSite;
+}
+
+/** Undefined for other files, and where the site is not found. */
+export function visitIn({ content }: Analysis): VisitToSite | undefined {
+  if (content.kind !== 'visit' || content.visited.state !== 'found') return undefined;
+  return { visit: content.visit, site: content.visited.site };
+}
 
 /** The errors of all readings of a visit file, in the order of its text; none where its site is not found. */
-export const errorsIn = remembered(({ content, file, parsed }: Analysis): readonly ErrorOfVisit[] => {
-  if (content.kind !== 'visit' || content.visited.state !== 'found') return [];
-  const start = ({ error }: ErrorOfVisit): number => parsed.rangeOf(error.reading.origin).start;
-  return errorsOfVisit(content.visited.site, file).toSorted((one, other) => start(one) - start(other));
+export const errorsIn = remembered((analysis: Analysis): readonly ErrorOfVisit[] => {
+  const found = visitIn(analysis);
+  if (found === undefined) return [];
+  const start = ({ error }: ErrorOfVisit): number => analysis.parsed.rangeOf(error.reading.origin).start;
+  return errorsOfVisit(found.site, analysis.file).toSorted((one, other) => start(one) - start(other));
 });
 
 export function readingAt(analysis: Analysis, place: TextRange): ErrorOfVisit | undefined {
@@ -28,26 +44,20 @@ export interface StepAt {
 }
 
 /** The step of an entry of `steps`, by its key. */
-export function stepNamed({ content }: Analysis, key: string): StepAt | undefined {
-  if (content.kind !== 'visit' || content.visited.state !== 'found') return undefined;
-  const { site } = content.visited;
-  const point = site.points.get(content.visit.steps.get(key)?.located?.value.point?.value ?? '');
-  const step = point === undefined ? undefined : stepOfKey(key, point);
-  return step === undefined ? undefined : { step, last: lastRecord(site, step) };
+export function stepNamed(analysis: Analysis, key: string): StepAt | undefined {
+  const found = visitIn(analysis);
+  const point = found?.site.points.get(found.visit.steps.get(key)?.located?.value.point?.value ?? '');
+  const step = point && stepOfKey(key, point);
+  return found && step && { step, last: lastRecord(found.site, step) };
 }
 
 /** The setting whose key or value an offset touches. */
-export function settingAt({ content, parsed }: Analysis, offset: number): RecordedSetting | undefined {
-  if (content.kind !== 'visit' || content.visited.state !== 'found') return undefined;
-  const { site } = content.visited;
-  for (const { value } of content.visit.settings) {
-    const point = site.points.get(value.point?.value ?? '');
-    const found =
-      point &&
-      recordedSettings(value, point).find(({ located }) =>
-        [located.keyOrigin ?? located.origin, located.origin].some((origin) => touches(parsed.rangeOf(origin), offset)),
-      );
-    if (found !== undefined) return found;
-  }
-  return undefined;
+export function settingAt(analysis: Analysis, offset: number): RecordedSetting | undefined {
+  const { visit, site } = visitIn(analysis) ?? {};
+  const settings = (visit?.settings ?? []).flatMap(({ value }) => {
+    const point = site?.points.get(value.point?.value ?? '');
+    return point === undefined ? [] : recordedSettings(value, point);
+  });
+  const isAt = (origin: Origin): boolean => touches(analysis.parsed.rangeOf(origin), offset);
+  return settings.find(({ located }) => isAt(located.keyOrigin ?? located.origin) || isAt(located.origin));
 }

@@ -7,6 +7,7 @@ import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../m
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { quantityAt } from '../place-dimension.ts';
 import { schemaAt } from '../schema-path.ts';
+import { visitIn } from '../visit-places.ts';
 import { type TypingPlace, typingPlace } from './typing-place.ts';
 
 export interface CompletionContext {
@@ -36,8 +37,7 @@ export function completionContext(
   if (place === undefined || schema === undefined) return undefined;
   const [map, entry = ''] = place.path;
   const site = content.kind === 'site' ? content.site : undefined;
-  const visited = content.kind === 'visit' && content.visited.state === 'found' ? content.visited.site : undefined;
-  const named = visited?.points.get(place.siblings.get('point') ?? '');
+  const named = visitIn(analysis)?.site.points.get(place.siblings.get('point') ?? '');
   const point = map === 'points' ? site?.points.get(entry) : named;
   const space = map === 'spaces' ? site?.spaces.get(entry) : point?.space;
   return {

@@ -1,29 +1,23 @@
 /** What may stand in a visit file, from the site that was visited: steps of the handover, settings and their values. */
-import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
 import { type HandoverStep, handoverPlan, stepKeys } from '../../evaluate/handover-plan.ts';
 import { lastRecord } from '../../evaluate/handover-progress.ts';
 import { type PointSetting, pointSettings } from '../../evaluate/point-settings.ts';
 import { settingWords } from '../../evaluate/setting-value.ts';
 import { yamlWord } from '../../syntax/yaml-word.ts';
 import { stepSections } from '../hover-visits.ts';
+import { visitIn } from '../visit-places.ts';
 import { type CompletionItem, plainItem, withDetail } from './completion-item.ts';
 import type { CompletionContext } from './context.ts';
 
-function siteOfVisit({ analysis: { content } }: Pick<CompletionContext, 'analysis'>): EvaluatedSite | undefined {
-  return content.kind === 'visit' && content.visited.state === 'found' ? content.visited.site : undefined;
-}
-
 /** Keys of `steps`: what is still open first, each point in the order of work. */
-export function stepItems(context: CompletionContext): readonly CompletionItem[] {
-  const { place, analysis } = context;
-  const { content, file } = analysis;
-  const site = siteOfVisit(context);
-  if (content.kind !== 'visit' || site === undefined || place.path.join('/') !== 'steps') return [];
-  const taken = new Set(content.visit.steps.keys());
+export function stepItems({ place, analysis }: CompletionContext): readonly CompletionItem[] {
+  const { visit, site } = visitIn(analysis) ?? {};
+  if (visit === undefined || site === undefined || place.path.join('/') !== 'steps') return [];
+  const taken = new Set(visit.steps.keys());
   const offers = handoverPlan(site.points.values()).flatMap((step) => {
     const last = lastRecord(site, step);
     const label = stepKeys(step).find((key) => !taken.has(key));
-    if (label === undefined || last?.file === file) return [];
+    if (label === undefined || last?.file === analysis.file) return [];
     taken.add(label);
     return [{ step, label, last }];
   });
