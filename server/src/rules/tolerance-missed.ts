@@ -1,4 +1,6 @@
-import { showFact } from '../evaluate/fact.ts';
+import { exceeds } from '../base/rounding.ts';
+import { SHARE_OF_TOLERANCE } from '../evaluate/cost-of-error.ts';
+import { isKnown, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SourceKind } from '../evaluate/uncertainty-source.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
@@ -16,7 +18,7 @@ export const rule: Rule = {
   why: 'A reading within the tolerance does then not show that the air is. Neither can a check show that the point is right.',
   mend: 'Lessen the largest contribution, or ask for no more than can be measured.',
   leavesAlone:
-    'Budgets of which one error of the air temperature is more than half, where another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
+    'Budgets of which one error of the air temperature is more than half, while another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
   sources: ['JCGM 100:2008', 'ILAC-G8:09/2019, guard band of the expanded uncertainty'],
   facts: ['QUANTITY/expanded-uncertainty', 'QUANTITY/improved-uncertainty'],
   fixes: [],
@@ -25,7 +27,7 @@ export const rule: Rule = {
 
 function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDraft[] {
   const { quantity, tolerance, expanded, improved, budget } = judged;
-  if (expanded.value <= tolerance.value.value || isSpokenOfElsewhere(judged)) return [];
+  if (expanded.value <= tolerance.value.value || isSpokenOfElsewhere(view, judged)) return [];
   const { title } = quantityInfo(quantity);
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
   const coverage = formatNumber(budget.coverageFactor, 1);
@@ -39,11 +41,27 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
   ];
 }
 
-/** Errors of the air temperature that have rules of their own, which fire where they cost this much. */
-const HAVE_RULES: readonly SourceKind[] = ['fixed-temperature', 'stem-conduction', 'head-warmth', 'gradient', 'lag'];
+interface OtherRule {
+  /** Last part of the id of the fact that it looks at. */
+  readonly cost: string;
+  /** Of the tolerance; it speaks where the cost is more. */
+  readonly share: number;
+}
+
+/** Errors of the air temperature that have rules of their own. */
+const OTHER_RULES: Readonly<Partial<Record<SourceKind, OtherRule>>> = {
+  'fixed-temperature': { cost: 'fixed-temperature-error', share: 1 },
+  'stem-conduction': { cost: 'stem-conduction-cost', share: SHARE_OF_TOLERANCE },
+  'head-warmth': { cost: 'head-warming-cost', share: SHARE_OF_TOLERANCE },
+  gradient: { cost: 'gradient-cost', share: SHARE_OF_TOLERANCE },
+  lag: { cost: 'lag-cost', share: SHARE_OF_TOLERANCE },
+};
 const MOST_OF_VARIANCE = 0.5;
 
-function isSpokenOfElsewhere({ budget }: JudgedReport): boolean {
+function isSpokenOfElsewhere({ facts }: PointEvaluation, { quantity, tolerance, budget }: JudgedReport): boolean {
   const [largest] = budget.contributions;
-  return largest !== undefined && HAVE_RULES.includes(largest.kind) && largest.share > MOST_OF_VARIANCE;
+  const other = largest === undefined ? undefined : OTHER_RULES[largest.kind];
+  if (largest === undefined || other === undefined || largest.share <= MOST_OF_VARIANCE) return false;
+  const cost = facts.get(`${quantity}/${other.cost}`);
+  return isKnown(cost) && exceeds(cost.value, tolerance.value.value * other.share);
 }
