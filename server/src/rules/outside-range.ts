@@ -2,6 +2,7 @@ import { exceeds } from '../base/rounding.ts';
 import { type KnownFact, showFact } from '../evaluate/fact.ts';
 import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/model-limits.ts';
 import type { ModelRef } from '../evaluate/models.ts';
+import { inSampleLine } from '../evaluate/mounted-stem.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
@@ -18,7 +19,7 @@ export const rule: Rule = {
   why: 'Outside its range a probe reads wrong without saying so, and may be damaged for good.',
   mend: 'Choose a model whose ranges hold the whole envelope, or correct the envelope.',
   leavesAlone:
-    'Heads that only their own heater takes over the range: head-too-hot speaks of those. A heated head counts with the humidity that its sensor sees.',
+    'Heads that only their own heater takes over the range: head-too-hot speaks of those. Temperature and humidity of a probe in a sample line: they are those of the line. A heated head counts with the highest humidity that its sensor sees.',
   sources: ["the maker's data sheet, as the kit gives it"],
   facts: [
     'air-temperature/highest',
@@ -44,15 +45,12 @@ export const rule: Rule = {
         named: point.airTemperatureProbe?.value.model,
         ref: airTemperatureProbeModel,
       };
+      const isAway = inSampleLine(point.humidityProbe?.value.mounting?.value);
+      const temperatures = isAway ? NOT_KNOWN : airTemperatureEnds(space);
+      const humidities = isAway ? NOT_KNOWN : humidityEnds(space, facts.get('humidity-at-sensor'));
       return [
-        ...leaves(space, humidityProbe, 'air', humidityRanges?.temperature, airTemperatureEnds(space)),
-        ...leaves(
-          space,
-          humidityProbe,
-          'relative humidity',
-          humidityRanges?.relativeHumidity,
-          humidityEnds(space, facts.get('humidity-at-sensor')),
-        ),
+        ...leaves(space, humidityProbe, 'air', humidityRanges?.temperature, temperatures),
+        ...leaves(space, humidityProbe, 'relative humidity', humidityRanges?.relativeHumidity, humidities),
         ...leaves(space, humidityProbe, 'pressure', humidityRanges?.pressure, pressureEnds(space)),
         ...leaves(space, airProbe, 'air', temperatureRanges?.temperature, airTemperatureEnds(space)),
         ...leaves(space, airProbe, 'pressure', temperatureRanges?.pressure, pressureEnds(space)),
@@ -60,6 +58,8 @@ export const rule: Rule = {
     },
   },
 };
+
+const NOT_KNOWN: RangeEnds = [undefined, undefined];
 
 interface Installed {
   readonly words: string;
