@@ -57,7 +57,7 @@ it.each([
   [['air-temperature=120 degC', 'relative-humidity=90 %RH', 'pressure=100 kPa'], 'would reach the total pressure'],
   [['air-temperature=20'], 'needs a unit'],
   [['temprature=20 degC'], 'temprature: not a quantity'],
-  [['air-temperature=20 degC'], 'Two quantities determine the air besides the pressure, and 1 were given.'],
+  [['air-temperature=20 degC'], 'Two quantities determine the air besides the pressure; given: 1.'],
   [['vapour-pressure=1 kPa', 'mixing-ratio=7 g/kg'], 'do not determine the air'],
 ])('%j exits 2 and says why', (words, reason) => {
   const { status, output, errors } = calc(...words);

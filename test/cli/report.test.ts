@@ -91,7 +91,7 @@ describe('dewright report', () => {
     ['a kit', ['kits/fennmoor.dewkit.yaml', '--out', 'a.html'], 'not a file that is named *.dewsite.yaml'],
     ['another ending', [SITE, '--out', 'a.docx'], 'the name ends with .html, .pdf or .md'],
     ['a site that is not there', ['none.dewsite.yaml', '--out', 'a.html'], 'none.dewsite.yaml: there is no such file'],
-    ['a folder that is not there', [SITE, '--out', 'none/a.html'], 'none/a.html: there is no such file'],
+    ['a folder that is not there', [SITE, '--out', 'none/a.html'], 'none/a.html: there is no such folder'],
   ])('ends with status 2 and a sentence for %s', (_, words, sentence) => {
     const folder = copyOfSamples();
     const { status, output, errors } = runIn(folder, 'report', ...words);

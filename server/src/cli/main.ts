@@ -24,7 +24,7 @@ interface Command extends CallForm {
 const COMMANDS: Readonly<Record<string, Command>> = {
   check: {
     usage:
-      'check [PATH ...] [--format text|json|sarif|junit|github] [--fail-on error|warning|information|hint|never] [--only RULE] [--shard I/N] [--stdin-as NAME]',
+      'check [PATH ...] [--format text|json|sarif|junit|github] [--fail-on error|warning|information|hint|never] [--only RULE] [--shard I/N] [--stdin-as NAME] [--no-color]',
     about: 'checks files and folders (default: here, recursively, what git ignores left out)',
     options: ['format', 'fail-on', 'only', 'shard', 'stdin-as'],
     flags: ['no-color'],
@@ -38,15 +38,15 @@ const COMMANDS: Readonly<Record<string, Command>> = {
     run: fix,
   },
   calc: {
-    usage:
-      "calc KEY=VALUE ... [--format text|json], such as calc air-temperature='60 degC' relative-humidity='85 %RH' pressure='99 kPa'",
-    about: 'computes one state of moist air from two quantities and a pressure',
+    usage: 'calc KEY=VALUE ... [--format text|json]',
+    about:
+      "computes one state of moist air from two quantities and a pressure, such as air-temperature='60 degC' relative-humidity='85 %RH' pressure='99 kPa'",
     options: ['format'],
     flags: [],
     run: calc,
   },
   explain: {
-    usage: 'explain [NAME]',
+    usage: 'explain [NAME] [--no-color]',
     about: 'prints the page of a rule, a quantity or a key; without a name, the list',
     options: [],
     flags: ['no-color'],

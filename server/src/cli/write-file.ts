@@ -2,6 +2,7 @@
 import {
   chmodSync,
   closeSync,
+  existsSync,
   fsyncSync,
   openSync,
   realpathSync,
@@ -18,6 +19,7 @@ import { CallProblem } from './problem.ts';
 export function replaceFile(path: string, content: string | Uint8Array): void {
   const old = statSync(path, { throwIfNoEntry: false });
   const target = old === undefined ? resolve(path) : realpathSync(path);
+  if (!existsSync(dirname(target))) throw new CallProblem(`${path}: there is no such folder`);
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.new`);
   try {
     const handle = openSync(beside, 'wx');

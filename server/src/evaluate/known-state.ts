@@ -31,8 +31,7 @@ export function stateOfKnown(
   pressure: number,
   otherPressure: number | undefined,
 ): Outcome<MoistAirState, string> {
-  if (known.size !== 2)
-    return fail(`Two quantities determine the air besides the pressure, and ${known.size} were given.`);
+  if (known.size !== 2) return fail(`Two quantities determine the air besides the pressure; given: ${known.size}.`);
   const state = airOf(known, pressure);
   if (!state.ok) return state;
   const quantities = new Map<QuantityName, number>();

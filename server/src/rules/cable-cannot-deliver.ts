@@ -8,7 +8,7 @@ export const rule: Rule = {
   group: 'Supply',
   severity: 'error',
   title: 'The cable cannot carry the power that the point takes, at any voltage.',
-  why: 'A constant-power load draws the more current the lower its voltage is. Beyond a limit the voltage falls away altogether and the probe restarts again and again.',
+  why: 'A constant-power load draws more current the lower its voltage is. Beyond a limit the voltage falls away altogether and the probe restarts again and again.',
   mend: 'Use thicker conductors, a shorter cable or a higher supply voltage.',
   sources: ["Ohm's and Kirchhoff's laws", 'IEC 60228'],
   facts: ['supply-power', 'cable-power-limit', 'conductor-needed'],

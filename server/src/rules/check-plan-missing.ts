@@ -8,7 +8,7 @@ export const rule: Rule = {
   group: 'Uncertainty and checks',
   severity: 'warning',
   title: 'A point that reports something has no plan of its checks.',
-  why: 'Every humidity sensor drifts. Without an interval nobody knows how far it may have drifted by the time somebody looks, and its uncertainty has no end.',
+  why: 'Every humidity sensor drifts. Without an interval nobody knows how far it may have drifted by the time somebody looks, and nothing limits its uncertainty.',
   mend: 'Say how often the point is checked, against what, and when that was done last.',
   leavesAlone: 'Points that report nothing.',
   sources: ['ILAC-G24 / OIML D 10'],
@@ -25,7 +25,7 @@ function missing({ point, entry }: PointEvaluation): readonly FindingDraft[] {
   return [
     {
       message:
-        'Nothing says how often this point is checked, so that its drift has no end. Plan its checks: an interval, a method, and the date of the last one.',
+        'Nothing says how often this point is checked, so that nothing limits its drift. Plan its checks: an interval, a method, and the date of the last one.',
       origin: keyOrigin,
       fixes: [
         {

@@ -15,7 +15,8 @@ export const rule: Rule = {
   name: 'near-saturation-control',
   group: 'Quantities',
   severity: 'warning',
-  title: 'A relative humidity is watched, or held to a tolerance, closer to saturation than it can be told from it.',
+  title:
+    'A relative humidity is watched, or held to a tolerance, so close to saturation that the uncertainty cannot tell the two apart.',
   why: 'Near saturation every tenth of a kelvin of error in the air temperature is about 0.6 %RH, and the last percents to 100 %RH lie within the uncertainty: saturated air and air that is still fit look the same.',
   mend: 'Use the dew-point depression: how far, in kelvin, the air is from condensing is what the process needs to know, and its tolerance can be judged against the errors of temperature directly.',
   leavesAlone:

@@ -11,7 +11,7 @@ export const rule: Rule = {
   name: 'sensor-may-condense',
   group: 'Dryness and heater',
   severity: 'warning',
-  title: 'An unheated sensor is so close to the dew point that it may condense; an error from 100 %RH.',
+  title: 'An unheated sensor is so close to the dew point that it may condense; at 100 %RH this is an error.',
   why: 'A wet sensor reads wrong for minutes to hours, and one that is wet again and again drifts.',
   mend: 'Heat the sensor by the rise computed, with a model that has a heater. What needs the air temperature then needs a probe of its own.',
   leavesAlone: 'Heated sensors: heater-rise-short speaks of those. Sensors in a sample line: sample-line-cold does.',

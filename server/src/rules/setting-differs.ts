@@ -11,7 +11,7 @@ export const rule: Rule = {
   name: 'setting-differs',
   group: 'Visits',
   severity: 'error',
-  title: 'An instrument says that it is set to something else than the site file has.',
+  title: 'An instrument says that it is set to something other than the site file has.',
   why: 'Whoever reads the site file takes it for what is out there. Alarms, spans and sources of air temperature that are set otherwise make readings that nobody can account for.',
   mend: 'Set the instrument as the site file has it, and write down at the next visit what it then says; or, where the instrument is right, set the site file to it. What a visit found at another time is accepted there with a reason rather than changed.',
   leavesAlone:

@@ -28,7 +28,7 @@ function saidToBeOpen({ file }: VisitView, site: EvaluatedSite): readonly Findin
     if (record.file !== file || done || lastRecord(site, step) !== record) return [];
     const given = entry.located?.value.done;
     return {
-      message: `“${step.title}” is still open. ${step.todo} ${step.expect}`,
+      message: `“${step.title}” is still open. ${step.todo} Expected: ${step.expect}`,
       origin: given?.origin ?? entry.keyOrigin,
       subject: tag,
       facts: step.facts,

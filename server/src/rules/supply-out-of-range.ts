@@ -14,7 +14,7 @@ export const rule: Rule = {
   why: 'Too little voltage makes the electronics drop out, often only when the heater draws its current; too much destroys them.',
   mend: 'Use thicker conductors, a shorter cable or another supply.',
   leavesAlone:
-    'The probe behind a transmitter, which feeds it; and supplies whose voltage, or whose load, is not given. A heater that has too little is heater-supply-low.',
+    'The probe behind a transmitter, which feeds it; and supplies whose voltage, or whose load, is not given. Heaters that have too little: heater-supply-low speaks of those.',
   sources: ["IEC 60228 and Ohm's law", "the maker's data sheet, as the kit gives it"],
   facts: ['voltage-at-probe', 'conductor-needed'],
   fixes: ['choice'],
