@@ -15,7 +15,7 @@ export const rule: Rule = {
   group: 'Uncertainty and checks',
   severity: 'warning',
   title: 'The expanded uncertainty of a report is larger than its tolerance.',
-  why: 'A reading within the tolerance does then not show that the air is. Neither can a check show that the point is right.',
+  why: 'A reading within the tolerance then does not show that the air is. Neither can a check show that the point is right.',
   mend: 'Lessen the largest contribution, or ask for no more than can be measured.',
   leavesAlone:
     'Budgets of which one error of the air temperature is more than half, while another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
