@@ -101,10 +101,9 @@ it('the name of a terminal becomes text and nothing else', () => {
   expect(written).not.toContain('<b>');
 });
 
-/** px across of a path. */
+/** px across. */
 function widthOf({ attributes }: MarkupElement): number {
-  const across = [...String(attributes.d).matchAll(/[ML](-?[\d.]+) /g)].map(([, x]) => Number(x));
-  return Math.max(...across) - Math.min(...across);
+  return Number(attributes.width);
 }
 
 interface SubjectJson {

@@ -9,7 +9,7 @@ import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { drawToleranceGauge, GAUGE_HEIGHT } from './budget-gauge.ts';
 import { seriesClass } from './picture-style.ts';
-import { drawing, group, label, line, polygon } from './svg.ts';
+import { drawing, group, label, line, rectangle } from './svg.ts';
 
 const WIDTH = 760;
 const TOP = 46;
@@ -58,15 +58,9 @@ function columnHeads(): readonly MarkupElement[] {
 function contributionRow(contribution: BudgetContribution, difference: Dimension, y: number): MarkupElement {
   const { title, standardUncertainty, dimension, resultUncertainty, share } = contribution;
   const end = BARS.from + share * (BARS.to - BARS.from);
-  const box = [
-    [BARS.from, y - 7],
-    [end, y - 7],
-    [end, y + 7],
-    [BARS.from, y + 7],
-  ] as const;
   return group({ class: 'contribution', 'data-kind': contribution.kind }, [
     label([TITLES_END, y + 4], title, { class: 'end' }),
-    polygon(box, { class: `bar ${seriesClass(0)}` }),
+    rectangle([BARS.from, y - 7], [end, y + 7], { class: `bar ${seriesClass(0)}` }),
     label([end + 6, y + 4], showQuantity(share, 'percentage')),
     label([NUMBERS.standard, y + 4], showQuantity(standardUncertainty, dimension), { class: 'end' }),
     label([NUMBERS.result, y + 4], showQuantity(resultUncertainty, difference), { class: 'end' }),

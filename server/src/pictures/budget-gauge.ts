@@ -4,7 +4,7 @@ import type { Budget } from '../evaluate/budget.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { seriesClass } from './picture-style.ts';
-import { group, label, line, polygon, type XY } from './svg.ts';
+import { group, label, line, rectangle, type XY } from './svg.ts';
 
 export const GAUGE_HEIGHT = 142;
 const BAR = 16;
@@ -72,11 +72,5 @@ function drawStrip(
 }
 
 function stretch([from, to]: readonly [number, number], top: number, name: string): MarkupElement {
-  const corners: readonly XY[] = [
-    [from, top],
-    [to, top],
-    [to, top + BAR],
-    [from, top + BAR],
-  ];
-  return polygon(corners, { class: name });
+  return rectangle([from, top], [to, top + BAR], { class: name });
 }

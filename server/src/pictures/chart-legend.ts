@@ -1,5 +1,6 @@
 /** The legend of a chart: a row for each thing that it shows, in as many lines as its words need. */
 import type { MarkupElement } from '../base/markup.ts';
+import { wrapped } from '../base/words.ts';
 import { type ChartItem, SWATCH } from './chart-item.ts';
 import { CHARACTER_WIDTH, group, label } from './svg.ts';
 
@@ -27,15 +28,4 @@ export function legendOf(items: readonly ChartItem[], top: number, width: number
     return row;
   });
   return { content: group({ class: 'legend' }, rows), bottom: y };
-}
-
-/** Breaks between words; a word that is longer than a line stands alone. */
-function wrapped(text: string, characters: number): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const longer = `${lines.at(-1)} ${word}`;
-    if (lines.length === 0 || longer.length > characters) lines.push(word);
-    else lines[lines.length - 1] = longer;
-  }
-  return lines;
 }

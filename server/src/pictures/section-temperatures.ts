@@ -3,7 +3,7 @@ import type { MarkupElement } from '../base/markup.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Section } from './section.ts';
 import { HEAT_STEPS } from './section-style.ts';
-import { label, line, polygon, type XY } from './svg.ts';
+import { label, line, rectangle, type XY } from './svg.ts';
 
 export interface TemperatureScale {
   readonly lowCelsius: number;
@@ -37,15 +37,7 @@ export function drawTemperatureKey(
   const { lowCelsius, highCelsius } = scale;
   const steps = Array.from({ length: HEAT_STEPS }, (_, step) => {
     const [from, to] = [x + (step / HEAT_STEPS) * KEY.width, x + ((step + 1) / HEAT_STEPS) * KEY.width];
-    return polygon(
-      [
-        [from, y],
-        [to, y],
-        [to, y + KEY.height],
-        [from, y + KEY.height],
-      ],
-      { class: `heat-${step + 1}` },
-    );
+    return rectangle([from, y], [to, y + KEY.height], { class: `heat-${step + 1}` });
   });
   const ends = [
     label([x - 6, y + KEY.height], showQuantity(lowCelsius, 'temperature'), { class: 'end' }),
