@@ -3,11 +3,8 @@
  * messages to the language server, and one in a hundred is a file for the built command line. It prints what was tried,
  * the slowest input, the memory, and every kind of failure once, with the seed that shows it again.
  */
-import { startSession } from '../lsp/session.ts';
 import { fuzzFiles } from './file-fuzz.ts';
 import { checkHarmedFolder } from './program-fuzz.ts';
-import { Random } from './random.ts';
-import { SEED_FILES } from './seed-files.ts';
 import { sendTraffic } from './traffic.ts';
 
 const [inputs = 1_000_000, seed = Date.now() % 2 ** 32] = process.argv.slice(2).map(Number);
@@ -27,15 +24,9 @@ const { failures, slowest } = fuzzFiles(inputs - messages - programFiles, seed, 
 for (const { input, path, wrong, text } of failures) report(`file ${input}, from ${path}`, wrong, text);
 
 for (let sent = 0; sent < messages; sent += MESSAGES_IN_A_SESSION) {
-  const random = new Random(seed + sent);
-  const files = Array.from({ length: 12 }, () => random.pick(SEED_FILES)).map((file, index) => ({
-    ...file,
-    uri: `file:///fennmoor/file-${index}.dew${file.kind}.yaml`,
-  }));
-  const session = await startSession({ files: Object.fromEntries(files.map(({ uri, text }) => [uri, text])) });
-  const result = await sendTraffic(session, files, MESSAGES_IN_A_SESSION, random);
-  for (const wrong of result.failures) report(`messages with seed ${seed + sent}`, wrong);
-  await session.end();
+  for (const wrong of await sendTraffic(MESSAGES_IN_A_SESSION, seed + sent)) {
+    report(`messages with seed ${seed + sent}`, wrong);
+  }
 }
 
 for (let done = 0; done < programFiles; done += FILES_IN_A_FOLDER) {

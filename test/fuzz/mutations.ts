@@ -1,7 +1,7 @@
 /** Ways in which a text comes to harm: typing, pasting, merging, broken disks, ill will. */
 import type { Random } from './random.ts';
 
-export type Mutation = (text: string, random: Random, other: string) => string;
+type Mutation = (text: string, random: Random, other: string) => string;
 
 /** Pieces that parsers, units, dates and numbers stumble over. */
 const PIECES = [
@@ -76,7 +76,7 @@ const PIECES = [
 
 const QUANTITY_TEXT = /-?\d+(?:\.\d+)?/g;
 
-export const MUTATIONS: readonly Mutation[] = [
+const MUTATIONS: readonly Mutation[] = [
   function cutOff(text, random) {
     return text.slice(0, random.below(text.length + 1));
   },

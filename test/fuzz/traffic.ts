@@ -1,9 +1,9 @@
 /** An editor gone mad: requests in any order, with parameters that fit, half fit or do not fit at all. */
-import type { Session } from '../lsp/session.ts';
+import { startSession } from '../lsp/session.ts';
 import { mutate } from './mutations.ts';
 import { LONGEST, processorTime } from './probe.ts';
-import type { Random } from './random.ts';
-import type { SeedFile } from './seed-files.ts';
+import { Random } from './random.ts';
+import { SEED_FILES } from './seed-files.ts';
 
 /** Every request that the server answers, and one that it does not know. */
 const REQUESTS = [
@@ -32,7 +32,10 @@ const REQUESTS = [
   'dewright/explainNames',
   'dewright/siteSkeleton',
   'dewright/countPoints',
+  'dewright/pack',
   'dewright/view',
+  'dewright/viewReading',
+  'dewright/viewWrite',
   'nobody/knowsThis',
 ] as const;
 
@@ -43,6 +46,7 @@ const NOTIFICATIONS = [
   'textDocument/didSave',
   'workspace/didChangeWatchedFiles',
   'workspace/didChangeConfiguration',
+  'dewright/recordingChanged',
   '$/cancelRequest',
   'nobody/knowsThis',
 ] as const;
@@ -70,7 +74,7 @@ const STRANGE_URIS = [
 ];
 
 /** One message that a client could send of a document. */
-export function randomParams(uri: string, lines: number, random: Random): Record<string, unknown> {
+function randomParams(uri: string, lines: number, random: Random): Record<string, unknown> {
   const position = () => ({ line: random.below(lines + 2), character: random.below(90) });
   const range = { start: position(), end: position() };
   const params: Record<string, unknown> = {
@@ -87,8 +91,10 @@ export function randomParams(uri: string, lines: number, random: Random): Record
     arguments: [uri, range],
     uri,
     label: 'x',
-    kind: random.pick(['chart', 'point', 'overview', 'what-if', 'nothing']),
-    offset: random.below(lines * 40),
+    kind: random.pick(['chart', 'point', 'overview', 'what-if', 'comparison', 'nothing']),
+    inputs: { [random.pick(['point', 'phase', 'quantity', 'rise', 'x'])]: random.pick(['', '0', '60 degC', '{']) },
+    spot: { x: random.below(900) - 100, y: random.below(900) - 100 },
+    format: random.pick(['html', 'md', 'x']),
     data: random.pick(STRANGE_VALUES),
     changes: [{ uri, type: 1 + random.below(3) }],
     settings: random.pick(STRANGE_VALUES),
@@ -99,18 +105,23 @@ export function randomParams(uri: string, lines: number, random: Random): Record
   return params;
 }
 
-export interface TrafficResult {
-  readonly messages: number;
-  readonly failures: readonly string[];
-}
+/** How many documents are open at once. */
+const DOCUMENTS = 12;
 
-/** Sends messages of all kinds about these files, and asks after every few whether somebody is still at home. */
-export async function sendTraffic(
-  { editor, open, change }: Session,
-  files: readonly (SeedFile & { readonly uri: string })[],
-  messages: number,
-  random: Random,
-): Promise<TrafficResult> {
+/**
+ * Sends messages of all kinds about a dozen documents to a server of its own, and asks in the end whether somebody is
+ * still at home.
+ * @returns what was wrong
+ */
+export async function sendTraffic(messages: number, seed: number): Promise<readonly string[]> {
+  const random = new Random(seed);
+  const files = Array.from({ length: DOCUMENTS }, (_, index) => {
+    const { kind, text } = random.pick(SEED_FILES);
+    return { uri: `file:///fennmoor/file-${index}.dew${kind}.yaml`, text };
+  });
+  const { editor, open, change, end } = await startSession({
+    files: Object.fromEntries(files.map(({ uri, text }) => [uri, text])),
+  });
   const failures: string[] = [];
   for (const { uri, text } of files) await open(uri, text);
   for (let sent = 0; sent < messages; sent++) {
@@ -128,10 +139,10 @@ export async function sendTraffic(
       if (/\bNaN\b|\bInfinity\b/.test(JSON.stringify(answer) ?? '')) failures.push(`${request}: a number that is none`);
     }
   }
-  const known = files[0];
-  if (known === undefined) return { messages, failures };
-  await open(known.uri, known.text);
-  const symbols = await editor.sendRequest('textDocument/documentSymbol', { textDocument: { uri: known.uri } });
+  const { uri, text } = random.pick(files);
+  await open(uri, text);
+  const symbols = await editor.sendRequest('textDocument/documentSymbol', { textDocument: { uri } });
   if (!Array.isArray(symbols) || symbols.length === 0) failures.push('the server no longer answers sensibly');
-  return { messages, failures };
+  await end();
+  return failures;
 }
