@@ -1,12 +1,11 @@
-/** The tests that mutants of a module are tried against: `DEWRIGHT_MUTATE` names the module, physics or rules. */
+/** The tests that mutants are tried against. */
 import { defineConfig } from 'vitest/config';
-
-const module = process.env.DEWRIGHT_MUTATE ?? 'physics';
+import { MODULE } from './mutated.mjs';
 
 export default defineConfig({
   test: {
-    include: [`test/${module}/**/*.test.ts`],
-    setupFiles: ['test/tools/fast-check-seed.ts'],
+    include: [`test/${MODULE}/**/*.test.ts`],
+    setupFiles: ['test/tools/fast-check-seed.ts', 'test/mutation/own-tests.ts'],
     testTimeout: 30_000,
   },
 });

@@ -3,6 +3,7 @@ import { baseName, fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { applyEdits } from '../../server/src/base/text-range.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
 import { type Expected, findingsOf, fixtureFolders, fixtureOf, readMarks } from './fixture.ts';
 
@@ -54,6 +55,15 @@ describe.each(RULES.map((rule) => [rule.name, rule] as const))('%s', (name, rule
     expect(findingsOf(fixture, file, texts).filter((finding) => finding.rule === name)).toEqual([]);
   });
 
+  it('each finding comes with the facts, the places and the fixes that are written down beside its example', async () => {
+    const told = faulty.flatMap((file) => {
+      const { text } = readMarks(fixture.read(file));
+      const findings = findingsOf(fixture, file, new Map([[file, text]])).filter((finding) => finding.rule === name);
+      return [file, ...findings.map((finding) => inFull(finding, file, text))];
+    });
+    await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
+  });
+
   it('says what is wrong in sentences', () => {
     for (const file of faulty) {
       const { text } = readMarks(fixture.read(file));
@@ -79,6 +89,27 @@ function asMark({ range, severity, rule, message }: Finding, text: string): Expe
     rule,
     message,
   };
+}
+
+/** All that is told with a finding. Of a place in another file only the file is told. */
+function inFull(
+  { range, severity, message, subject, facts, related, fixes }: Finding,
+  file: string,
+  text: string,
+): string {
+  const place = (offset: number): string => {
+    const { line, character } = lineIndexOf(text).positionAt(offset);
+    return `${line + 1}:${character + 1}`;
+  };
+  return [
+    `${place(range.start)} ${subject}, ${severity}: ${message}`,
+    ...facts.map((fact) => `  ${fact.id}: ${isKnown(fact) ? showFact(fact) : fact.missing}`),
+    ...related.map(
+      (other) =>
+        `  ${baseName(other.file) === file ? place(other.range.start) : baseName(other.file)} ${other.message}`,
+    ),
+    ...fixes.map((fix) => `  ${fix.kind}: ${fix.title}`),
+  ].join('\n');
 }
 
 function placeOf({ line, start, rule }: Expected): string {
