@@ -24,7 +24,7 @@ it.each([
   ['flammable-zone-2', 'flammable-zone-2', true],
   ['flammable-zone-1', 'flammable-zone-0', false],
   ['flammable-zone-2', 'flammable-zone-1', false],
-])('IEC 60079-14 (from memory): equipment for %s in %s: %s', (certified, zone, isSuitable) => {
+])('Directive 2014/34/EU, Annex I (at second hand): equipment for %s in %s: %s', (certified, zone, isSuitable) => {
   const found = objections(`zones: [${certified}]`, `hazards: [${zone}]`);
   expect(found).toEqual(isSuitable ? [] : [`not certified for ${zone}`]);
 });

@@ -42,7 +42,7 @@ const STRICTEST_FIRST: readonly Hazard[] = ['flammable-zone-0', 'flammable-zone-
 
 /**
  * The flammable zones of the space that the model may not stand in. Equipment for zone 0 suits zones 1 and 2,
- * equipment for zone 1 suits zone 2: IEC 60079-14, from memory.
+ * equipment for zone 1 suits zone 2: Directive 2014/34/EU, Annex I, at second hand.
  */
 export function uncertifiedZones(
   { zones }: Pick<HumidityProbeModel, 'zones'>,

@@ -9,7 +9,7 @@ export const rule: Rule = {
   title: 'A temperature difference is written in °C.',
   why: 'A rise of 8 °C and a temperature of 8 °C look the same and are not: converted to °F one is 14.4, the other 46.4. A difference in K cannot be mistaken.',
   mend: 'Write the difference in K. The number stays the same.',
-  sources: ['BIPM, The International System of Units, 9th edition, section 2.3.1, from memory'],
+  sources: ['BIPM, The International System of Units, 9th edition, page 138; at second hand'],
   facts: [],
   fixes: ['safe'],
   check: {

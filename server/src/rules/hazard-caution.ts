@@ -25,8 +25,8 @@ export const rule: Rule = {
     'Hazards that the space names: their cautions stand in hover, report and handover plan. Hot air behind a wall that is not hot outside, and whatever no number tells: gases, confined spaces, flammable zones.',
   sources: [
     'ISO 13732-1, burn thresholds of bare metal for 10 minutes and for half a second, at second hand',
-    'Directive 2014/68/EU applies above 0.5 bar over the air outside; from memory',
-    'IEC 61140, extra-low voltage up to 50 V a.c. (120 V d.c.); from memory',
+    'Directive 2014/68/EU applies above 0.5 bar over the air outside; at second hand',
+    'IEC 61140, extra-low voltage up to 50 V a.c. (120 V d.c.); at second hand',
   ],
   facts: ['wall-outer-surface', 'over-pressure'],
   fixes: ['choice'],

@@ -10,7 +10,9 @@ export const rule: Rule = {
   why: 'Electric equipment, and a heated head above all, can ignite a flammable atmosphere. Only equipment certified for the zone, its gas group and its temperature class may be installed there.',
   mend: 'Choose a model certified for the zone. Local codes and a licensed practitioner decide, not this check: it knows no gas groups and no temperature classes.',
   leavesAlone: 'Transmitters, which are taken to hang outside the zone.',
-  sources: ['IEC 60079-14: equipment for zone 0 suits zones 1 and 2, equipment for zone 1 suits zone 2; from memory'],
+  sources: [
+    'Directive 2014/34/EU, Annex I: equipment for zone 0 suits zones 1 and 2, equipment for zone 1 suits zone 2; at second hand',
+  ],
   facts: [],
   fixes: [],
   check: {
