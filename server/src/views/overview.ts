@@ -23,7 +23,7 @@ const COLUMNS: readonly Column[] = [
   { title: 'Quantity' },
   { title: 'Uncertainty', isNumber: true },
   { title: 'Tolerance', isNumber: true },
-  { title: 'Used', isNumber: true },
+  { title: 'Tolerance used', isNumber: true },
   { title: 'Margin to dew point', isNumber: true },
   { title: 'Findings' },
   { title: 'Next check' },
