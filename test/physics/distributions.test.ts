@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalProbability, normalQuantile } from '../../server/src/physics/normal-distribution.ts';
 import { coverageFactorFor, studentProbabilityWithin } from '../../server/src/physics/student-distribution.ts';
+import { anyBetween } from './any-between.ts';
 
 describe('normal distribution', () => {
   it.each([
@@ -44,7 +45,7 @@ describe('normal distribution', () => {
 
   it('quantile and probability are inverse, and finite at the ends', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (probability) => {
+      fc.property(anyBetween(0, 1), (probability) => {
         const z = normalQuantile(probability);
         expect(Number.isFinite(z)).toBe(true);
         // Probabilities nearer to the ends than 1e-15 are moved there.
@@ -86,7 +87,7 @@ describe('Student t', () => {
   });
 
   it('factor and probability are inverse, for any confidence and degrees of freedom', () => {
-    const confidence = fc.double({ min: 0, max: 1, noNaN: true });
+    const confidence = anyBetween(0, 1);
     fc.assert(
       fc.property(confidence, fc.integer({ min: 1, max: 500 }), (p, degreesOfFreedom) => {
         const factor = coverageFactorFor(p, degreesOfFreedom);

@@ -7,6 +7,7 @@ import {
   stemConductionError,
 } from '../../server/src/physics/stem-conduction.ts';
 import { type StemSurroundings, stemCelsius } from '../../server/src/physics/stem-temperatures.ts';
+import { anyBetween } from './any-between.ts';
 
 const STEEL: Stem = { diameter: 0.012, wallThickness: 0.001, conductivity: 17 };
 
@@ -54,7 +55,7 @@ describe('held end', () => {
 it('the fin equation θ″ = m² θ holds all along, by finite differences', () => {
   const step = 1e-4;
   fc.assert(
-    fc.property(anyStem(), fc.double({ min: 0.1, max: 0.9, noNaN: true }), fc.boolean(), (around, share, heated) => {
+    fc.property(anyStem(), anyBetween(0.1, 0.9), fc.boolean(), (around, share, heated) => {
       const stem: StemSurroundings = heated ? around : { ...around, headCelsius: undefined };
       const x = share * stem.length;
       const [before, here, after] = [x - step, x, x + step].map((at) => stemCelsius(STEEL, stem, at));
@@ -69,10 +70,10 @@ it('the fin equation θ″ = m² θ holds all along, by finite differences', () 
 
 function anyStem() {
   return fc.record({
-    length: fc.double({ min: 0.02, max: 0.4, noNaN: true }),
-    film: fc.double({ min: 5, max: 100, noNaN: true }),
-    airCelsius: fc.double({ min: 0, max: 90, noNaN: true }),
-    wallCelsius: fc.double({ min: -20, max: 90, noNaN: true }),
-    headCelsius: fc.double({ min: 0, max: 110, noNaN: true }),
+    length: anyBetween(0.02, 0.4),
+    film: anyBetween(5, 100),
+    airCelsius: anyBetween(0, 90),
+    wallCelsius: anyBetween(-20, 90),
+    headCelsius: anyBetween(0, 110),
   });
 }
