@@ -53,10 +53,19 @@ it.each([
 });
 
 it.each([
+  [5, false],
+  [-5, true],
+])('a dew point of %d °C rests on the formula over supercooled water: %s', (celsius, expected) => {
+  const { output } = calc('air-temperature=20 degC', `dew-point=${celsius} degC`, 'pressure=1 bar');
+  expect(output.includes('by Saturation pressure over supercooled water, Murphy and Koop 2005\n')).toBe(expected);
+});
+
+it.each([
   [['air-temperature=20 degC', 'dew-point=25 degC'], 'The dew point, 25 °C, lies above the air temperature, 20 °C.'],
   [['air-temperature=120 degC', 'relative-humidity=90 %RH', 'pressure=100 kPa'], 'would reach the total pressure'],
   [['air-temperature=20'], 'needs a unit'],
   [['temprature=20 degC'], 'temprature: not a quantity'],
+  [['air-temperature=20 degC', 'air-temperature=30 degC'], 'air-temperature: given twice'],
   [['air-temperature=20 degC'], 'Two quantities determine the air besides the pressure; given: 1.'],
   [['vapour-pressure=1 kPa', 'mixing-ratio=7 g/kg'], 'do not determine the air'],
 ])('%j exits 2 and says why', (words, reason) => {

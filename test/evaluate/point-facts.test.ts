@@ -153,6 +153,16 @@ describe('below 0 °C dew point', () => {
     expect(facts.has('frost-point/lowest')).toBe(false);
   });
 
+  it('a fact names the formula over supercooled water where its dew point is below, and only there', () => {
+    const { facts } = evaluatedPoint(
+      '{air: {temperature: 5 .. 20 degC, dew-point: -4 .. 4 degC}}',
+      '{space: room, reports: {dew-point: {}}}',
+    );
+    const namesIt = (id: string) =>
+      known(facts.get(id)).formulas.some(({ id: formula }) => formula === 'saturation-over-supercooled-water');
+    expect([namesIt('dew-point/lowest'), namesIt('dew-point/highest')]).toEqual([true, false]);
+  });
+
   it('a reported dew point that goes there has its frost point beside it', () => {
     const { facts } = evaluatedPoint(
       '{air: {temperature: -10 .. 5 degC, dew-point: -20 .. -12 degC}}',

@@ -26,11 +26,14 @@ const UNITS: Readonly<Partial<Record<Dimension, { readonly unit: string; readonl
 export function calc(call: Call): number {
   const format = choice(call, 'format', ['text', 'json'] as const, 'text');
   const known = new Map<QuantityName, number>();
+  const given = new Set<string>();
   let pressure: number | undefined;
   let otherPressure: number | undefined;
   for (const word of call.rest) {
     const [key = '', text] = splitOnce(word);
     if (text === undefined) throw new CallProblem(`${word}: written KEY=VALUE, such as air-temperature='60 degC'`);
+    if (given.has(key)) throw new CallProblem(`${key}: given twice`);
+    given.add(key);
     if (key === 'pressure') pressure = read(key, text, 'pressure');
     else if (key === 'at-pressure') otherPressure = read(key, text, 'pressure');
     else if (isQuantityName(key)) known.set(key, read(key, text, quantityInfo(key).dimension));

@@ -2,9 +2,10 @@
 import { valueIfOk } from '../base/outcome.ts';
 import { COLDEST_POINT_CELSIUS } from '../physics/dew-point.ts';
 import { enhancementLeavesFormula } from '../physics/enhancement.ts';
-import type { OutsideFormula } from '../physics/formula.ts';
+import type { Formula, OutsideFormula } from '../physics/formula.ts';
 import type { AirState } from '../physics/moist-air.ts';
 import { dewPoint, dewPointAt, frostPoint, relativeHumidity } from '../physics/quantities.ts';
+import { SATURATION_OVER_WATER, saturationFormulaOverWater } from '../physics/saturation.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { QuantityName } from '../quantity/quantity-names.ts';
@@ -19,6 +20,13 @@ export function cornerOf(state: AirState, phase: string | undefined, speed?: num
     pressure: state.pressure,
     speed,
   };
+}
+
+/** The formulas of a quantity at a dew point in °C: below the triple point that over supercooled water stands beside. */
+export function formulasAt(formulas: readonly Formula[], dewPointCelsius: number): readonly Formula[] {
+  const overWater = saturationFormulaOverWater(dewPointCelsius);
+  const asGiven = overWater === SATURATION_OVER_WATER || !formulas.includes(SATURATION_OVER_WATER);
+  return asGiven ? formulas : [...formulas, overWater];
 }
 
 /** Which formula's published range a state leaves, or undefined. */

@@ -7,7 +7,7 @@ import { airState, airStateFromRelativeHumidityAndDewPoint } from '../physics/st
 import type { StateProblem } from '../physics/state-problem.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
-import { formulaLeftByQuantity, wordsOfOutside } from './corner.ts';
+import { cornerOf, formulaLeftByQuantity, formulasAt, wordsOfOutside } from './corner.ts';
 import { derivationOf, quantityValue } from './quantity-value.ts';
 
 export type KnownQuantities = ReadonlyMap<QuantityName, number>;
@@ -47,7 +47,7 @@ export function stateOfKnown(
   return succeed({
     pressure,
     quantities,
-    formulas: [...formulas],
+    formulas: formulasAt([...formulas], cornerOf(state.value, undefined).dewPointCelsius),
     notes: [...new Set(outside)],
   });
 }

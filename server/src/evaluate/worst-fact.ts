@@ -1,7 +1,7 @@
 /** Facts that are the worst value of something over the envelope of a space. */
 import type { OutsideFormula } from '../physics/formula.ts';
 import type { AirState } from '../physics/moist-air.ts';
-import { cornerOf, formulaLeftBy, wordsOfOutside } from './corner.ts';
+import { cornerOf, formulaLeftBy, formulasAt, wordsOfOutside } from './corner.ts';
 import { extremeOf } from './extreme.ts';
 import type { Fact, FactInput } from './fact.ts';
 import type { PhaseEvaluation } from './phase.ts';
@@ -45,12 +45,14 @@ export function worstFact(
   inputs: readonly FactInput[],
   leaves: (state: AirState) => OutsideFormula | undefined = formulaLeftBy,
 ): Fact {
-  const { id, title, dimension, relation, formulas, notes = [] } = base;
-  const common = { id, title, dimension, relation, formulas };
-  if (worst === undefined)
-    return { value: undefined, missing: 'no state of the envelope has it', inputs, notes, ...common };
+  const { id, title, dimension, relation, notes = [] } = base;
+  if (worst === undefined) {
+    const missing = 'no state of the envelope has it';
+    return { value: undefined, missing, inputs, notes, id, title, dimension, relation, formulas: base.formulas };
+  }
   const { value, state, phase } = worst;
   const at = cornerOf(state, phase.envelope.phase);
+  const common = { id, title, dimension, relation, formulas: formulasAt(base.formulas, at.dewPointCelsius) };
   const allInputs = [...inputs, ...phase.envelope.inputs];
   const outside = base.formulas.length === 0 ? undefined : leaves(state);
   if (outside === undefined) return { value, at, inputs: allInputs, notes, ...common };
