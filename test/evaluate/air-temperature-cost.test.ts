@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { relativeDifference } from '../physics/numeric.ts';
+import { relativeDifference, steps } from '../physics/numeric.ts';
 import { installedPoint, knownValue, missingOf } from './installed-point.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
@@ -88,6 +88,21 @@ describe('stem conduction', () => {
     expect(cost(needed)).toBeLessThanOrEqual(0.05 / 3);
     expect(cost(needed - 0.01)).toBeGreaterThan(0.05 / 3);
   });
+});
+
+it('no single state of an envelope costs more than is told of the envelope, close to an end of its temperatures either', () => {
+  const costIn = (temperature: string): number =>
+    knownValue(
+      installedPoint({
+        space: `{pressure: 700 kPa, air: {temperature: ${temperature} degC, dew-point-depression: 12 K, speed: 0.3 m/s}, wall: {thickness: 1.5 mm, material: stainless-steel}}`,
+        point: `${HEATED}, air-temperature-probe: {model: slim, mounting: {insertion: 80 mm}}, reports: {vapour-pressure-deficit: {air-temperature: air-temperature-probe, tolerance: 10 Pa}}`,
+      }).facts,
+      'vapour-pressure-deficit/stem-conduction-cost',
+    );
+  // The surroundings are from 5 to 32 °C: the error falls as the air gets warmer, the sensitivity rises.
+  const everywhere = Math.max(...steps(-20, 18, 0.5).map((celsius) => costIn(`${celsius}`)));
+  // 77 single states; rounding alone.
+  expect(costIn('-20 .. 18')).toBeGreaterThan(everywhere * (1 - 1e-9));
 });
 
 describe('budget', () => {

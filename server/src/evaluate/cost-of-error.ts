@@ -37,11 +37,7 @@ function computedSensitivity(quantity: QuantityName, state: AirState): number | 
   return partials === undefined ? undefined : Math.abs(partials.airCelsius);
 }
 
-/**
- * Where an error costs most, and what: the product of error and sensitivity is searched, not either alone. The samples
- * of the envelope tell, since the product is greatest at one end of the humidity; only where the worst of them lies
- * between the ends of the temperature range does a search go on from there.
- */
+/** Where an error costs most, and what: the product of error and sensitivity is searched, not either alone. */
 export function worstCost(
   phases: readonly PhaseEvaluation[],
   errorAt: ErrorAt,
@@ -49,36 +45,21 @@ export function worstCost(
 ): WorstState | undefined {
   let worst: WorstState | undefined;
   for (const phase of phases) {
-    const { low, high } = phase.envelope.temperature.value;
-    const sample = worstSample(phase, errorAt, sensitivityAt);
-    const between = sample !== undefined && sample.state.airCelsius > low && sample.state.airCelsius < high;
-    const found = between ? searched(phase, errorAt, sensitivityAt) : sample;
+    const found = worstOverPhases([phase], 'highest', costIn(phase.envelope, errorAt, sensitivityAt));
     if (found !== undefined && (worst === undefined || found.value > worst.value)) worst = found;
   }
   return worst;
 }
 
 /** The error is computed once for all humidities of a temperature, whose samples follow one another. */
-function worstSample(phase: PhaseEvaluation, errorAt: ErrorAt, sensitivityAt: Sensitivity): WorstState | undefined {
-  let worst: WorstState | undefined;
+function costIn(envelope: PhaseEnvelope, errorAt: ErrorAt, sensitivityAt: Sensitivity) {
   let before: AirState | undefined;
   let error: number | undefined;
-  for (const { state } of phase.sampled?.samples ?? []) {
+  return (state: AirState): number | undefined => {
     if (state.airCelsius !== before?.airCelsius || state.pressure !== before.pressure)
-      error = valueIfOk(errorAt(state, phase.envelope));
+      error = valueIfOk(errorAt(state, envelope));
     before = state;
     const sensitivity = error === undefined ? undefined : sensitivityAt(state);
-    if (error === undefined || sensitivity === undefined) continue;
-    const value = error * sensitivity;
-    if (worst === undefined || value > worst.value) worst = { value, state, phase };
-  }
-  return worst;
-}
-
-function searched(phase: PhaseEvaluation, errorAt: ErrorAt, sensitivityAt: Sensitivity): WorstState | undefined {
-  return worstOverPhases([phase], 'highest', (state) => {
-    const error = valueIfOk(errorAt(state, phase.envelope));
-    const sensitivity = error === undefined ? undefined : sensitivityAt(state);
     return error === undefined || sensitivity === undefined ? undefined : error * sensitivity;
-  });
+  };
 }
