@@ -173,7 +173,7 @@ describe('definitions', () => {
     expect(absoluteHumidity(humidAir(20, 1))).toBeLessThan(0.01742);
   });
 
-  it('the volume fraction of 1 %RH less than all vapour is its share of the pressure', () => {
+  it('the volume fraction of vapour is its share of the pressure', () => {
     expect(volumeFraction({ airCelsius: 80, pressure: 1e5, vapourPressure: 2e4 })).toBe(0.2);
   });
 
