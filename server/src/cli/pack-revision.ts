@@ -1,19 +1,15 @@
 /** Which version of its files a pack was made from, in words. */
-import { createHash } from 'node:crypto';
 import { basename, dirname } from 'node:path';
+import { contentsName } from '../report/contents-name.ts';
 import { git } from './git.ts';
 
-const DIGITS = 12;
-
 /** @param files the site first: paths with their texts */
-export function revisionOf(files: readonly (readonly [path: string, text: string])[]): string {
+export async function revisionOf(files: readonly (readonly [path: string, text: string])[]): Promise<string> {
   const paths = files.map(([path]) => path);
   const commits = paths.map(commitOf);
   const [commit] = commits;
   if (commit !== undefined && commits.every((other) => other === commit)) return `commit ${commit}`;
-  const hash = createHash('sha256');
-  for (const [, text] of files) hash.update(text).update('\0');
-  const contents = `contents ${hash.digest('hex').slice(0, DIGITS)}`;
+  const contents = await contentsName(files.map(([, text]) => text));
   return commit === undefined ? contents : `${contents}, not committed`;
 }
 

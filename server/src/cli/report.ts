@@ -13,7 +13,7 @@ import { findChromium, printPdf } from './print-pdf.ts';
 import { CallProblem } from './problem.ts';
 import { replaceFile } from './write-file.ts';
 
-export function report(call: Call): number {
+export async function report(call: Call): Promise<number> {
   const [site, ...more] = call.rest;
   const out = call.options['out'];
   if (site === undefined || more.length > 0) throw new CallProblem('report takes one site, a file *.dewsite.yaml');
@@ -21,7 +21,7 @@ export function report(call: Call): number {
   if (fileKindOf(site) !== 'site') throw new CallProblem(`${site}: not a file that is named *.dewsite.yaml`);
   const write = WRITERS[extname(out).toLowerCase()];
   if (write === undefined) throw new CallProblem(`--out ${out}: the name ends with .html, .pdf or .md`);
-  write(packOfSite(resolve(site)), out);
+  write(await packOfSite(resolve(site)), out);
   return 0;
 }
 
@@ -45,10 +45,11 @@ function writePdf(pack: PackDocument, out: string): void {
   );
 }
 
-function packOfSite(path: string): PackDocument {
+async function packOfSite(path: string): Promise<PackDocument> {
   const analysis = loadWorkspace({ files: [path], whole: false }).analysis(fileUri(path));
-  const files = analysis === undefined ? [] : packFiles(analysis).map(([uri, text]) => [filePath(uri), text] as const);
-  const pack = analysis === undefined ? undefined : packOf({ analysis, revision: revisionOf(files) });
+  if (analysis === undefined) throw new CallProblem(`${path}: not a site`);
+  const files = packFiles(analysis).map(([uri, text]) => [filePath(uri), text] as const);
+  const pack = packOf({ analysis, revision: await revisionOf(files) });
   if (pack === undefined) throw new CallProblem(`${path}: not a site`);
   return pack;
 }
