@@ -1,5 +1,4 @@
 /** `dewright calc KEY=VALUE ...`: one state of moist air. */
-
 import { type MoistAirState, stateOfKnown } from '../evaluate/known-state.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
@@ -24,7 +23,7 @@ const UNITS: Readonly<Partial<Record<Dimension, { readonly unit: string; readonl
 };
 
 export function calc(call: Call): number {
-  const format = choice(call, 'format', ['text', 'json'] as const, 'text');
+  const format = choice(call, 'format', ['text', 'json'], 'text');
   const known = new Map<QuantityName, number>();
   const given = new Set<string>();
   let pressure: number | undefined;

@@ -4,11 +4,11 @@ import { resolve } from 'node:path';
 import { fileUri } from '../analysis/file-location.ts';
 import { Workspace } from '../analysis/workspace.ts';
 import { fileKindOf } from '../model/schema.ts';
-import { SEVERITIES } from '../rules/rule.ts';
 import { isRuleName, RULE_NAMES } from '../rules/rule-names.ts';
 import { type Call, choice } from './call.ts';
 import { checkInWorkers, WORTH_WORKERS } from './check-in-workers.ts';
-import { type FileReport, type ReportOptions, reaches, reportOf, summaryOf } from './file-report.ts';
+import { exitStatus, failLimitOf } from './fail-on.ts';
+import { type FileReport, type ReportOptions, reportOf, summaryOf } from './file-report.ts';
 import { findFiles } from './find-files.ts';
 import { FORMAT_NAMES, FORMATS } from './formats/formats.ts';
 import { loadRelated, loadWorkspace } from './load.ts';
@@ -16,11 +16,9 @@ import { CallProblem, nearestHint } from './problem.ts';
 import { readRecordings, tellUnread } from './recordings.ts';
 import { wantsColour } from './terminal.ts';
 
-const LIMITS = [...SEVERITIES, 'never'] as const;
-
 export async function check(call: Call): Promise<number> {
   const format = choice(call, 'format', FORMAT_NAMES, 'text');
-  const limit = choice(call, 'fail-on', LIMITS, 'error');
+  const limit = failLimitOf(call);
   const only = call.options['only'];
   if (only !== undefined && !isRuleName(only))
     throw new CallProblem(`--only ${only}: there is no such rule${nearestHint(only, RULE_NAMES)}`);
@@ -29,7 +27,7 @@ export async function check(call: Call): Promise<number> {
   const summary = summaryOf(reports);
   const texts = reports.map(({ text }) => text).filter((text) => text !== '');
   process.stdout.write(`${FORMATS[format].ofAll(texts, summary, options.colour)}\n`);
-  return reaches(summary.counts, limit) ? 1 : 0;
+  return exitStatus(summary.counts, limit);
 }
 
 async function reportsOf(call: Call, options: ReportOptions): Promise<readonly FileReport[]> {

@@ -1,16 +1,15 @@
 /** `dewright compare OLD NEW`: what has changed in meaning between two versions of a site. */
 import { type AnalysedSite, compareSites } from '../features/comparison/compare-sites.ts';
 import { comparisonJson, comparisonText } from '../features/comparison/comparison-text.ts';
-import { SEVERITIES } from '../rules/rule.ts';
 import { type Call, choice } from './call.ts';
-import { reaches } from './file-report.ts';
+import { countsOf, exitStatus, failLimitOf } from './fail-on.ts';
 import { CallProblem } from './problem.ts';
 import { siteVersion } from './revision.ts';
 
 /** Findings that came count against `--fail-on`. */
 export function compare(call: Call): number {
-  const format = choice(call, 'format', ['text', 'json'] as const, 'text');
-  const limit = choice(call, 'fail-on', [...SEVERITIES, 'never'] as const, 'error');
+  const format = choice(call, 'format', ['text', 'json'], 'text');
+  const limit = failLimitOf(call);
   const [old, now, ...more] = call.rest;
   if (old === undefined || now === undefined || more.length > 0) {
     throw new CallProblem(
@@ -19,9 +18,8 @@ export function compare(call: Call): number {
   }
   const comparison = compareSites(analysed(old), analysed(now));
   process.stdout.write(`${format === 'json' ? comparisonJson(comparison) : comparisonText(comparison)}\n`);
-  const counts = { error: 0, warning: 0, information: 0, hint: 0 };
-  for (const { kind, severity } of comparison.findings) if (kind === 'came') counts[severity] += 1;
-  return reaches(counts, limit) ? 1 : 0;
+  const came = comparison.findings.filter(({ kind }) => kind === 'came');
+  return exitStatus(countsOf(came.map(({ severity }) => severity)), limit);
 }
 
 /** Of a text that does not parse, whole entries would seem to be gone. */

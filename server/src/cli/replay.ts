@@ -11,9 +11,8 @@ import {
 import { recordingBasis } from '../evaluate/recording-basis.ts';
 import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recording-summary.ts';
 import { LOG_HUMIDITIES } from '../recording/log-quantities.ts';
-import { SEVERITIES } from '../rules/rule.ts';
 import { type Call, choice } from './call.ts';
-import { reaches } from './file-report.ts';
+import { countsOf, exitStatus, failLimitOf } from './fail-on.ts';
 import { findFiles } from './find-files.ts';
 import { type Replay, replayJson, replayText } from './formats/replay.ts';
 import { loadWorkspace, shownPath } from './load.ts';
@@ -22,8 +21,8 @@ import { readRecording } from './recordings.ts';
 
 /** A recording outside its envelope is a warning, as in the rule `log-outside-envelope`. */
 export async function replay(call: Call): Promise<number> {
-  const format = choice(call, 'format', ['text', 'json'] as const, 'text');
-  const limit = choice(call, 'fail-on', [...SEVERITIES, 'never'] as const, 'error');
+  const format = choice(call, 'format', ['text', 'json'], 'text');
+  const limit = failLimitOf(call);
   const [log, sitePath, ...more] = call.rest;
   if (log === undefined || more.length > 0)
     throw new CallProblem('replay takes a log and, where there are several, a site');
@@ -40,7 +39,7 @@ export async function replay(call: Call): Promise<number> {
   };
   process.stdout.write(`${format === 'json' ? replayJson(said) : replayText(said)}\n`);
   const isOutside = answer.summary.outside.share > OUTSIDE_LIMIT;
-  return reaches({ error: 0, warning: isOutside ? 1 : 0, information: 0, hint: 0 }, limit) ? 1 : 0;
+  return exitStatus(countsOf(isOutside ? ['warning'] : []), limit);
 }
 
 /** `time=t,air-temperature=T_dry in degF`; a comma inside a column's name parts nothing. */

@@ -1,10 +1,9 @@
 /** What a format of `check` is: one text for each file, made where the file is checked, and the whole around them. */
-
 import type { AcceptedFinding } from '../../analysis/acceptance.ts';
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { Finding } from '../../analysis/finding.ts';
 import type { ParsedFile } from '../../analysis/parsed-file.ts';
-import type { Severity } from '../../rules/rule.ts';
+import type { SeverityCounts } from '../fail-on.ts';
 
 export interface CheckedFile {
   /** As it is shown: from the current folder. */
@@ -17,7 +16,7 @@ export interface CheckedFile {
 export interface Summary {
   readonly files: number;
   readonly points: number;
-  readonly counts: Readonly<Record<Severity, number>>;
+  readonly counts: SeverityCounts;
   readonly accepted: number;
 }
 

@@ -1,3 +1,4 @@
+/** The formats of `check`, by the names that `--format` takes. */
 import type { Format } from './format.ts';
 import { github } from './github.ts';
 import { json } from './json.ts';

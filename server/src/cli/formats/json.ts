@@ -3,7 +3,7 @@ import { filePath } from '../../analysis/file-location.ts';
 import type { Finding, RelatedPlace } from '../../analysis/finding.ts';
 import type { LineIndex, Position } from '../../base/line-index.ts';
 import type { TextRange } from '../../base/text-range.ts';
-import { type Corner, type Fact, isKnown, showFact } from '../../evaluate/fact.ts';
+import { type Corner, type Fact, isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
 import { subjectFacts } from '../../features/subject-facts.ts';
 import { showNumber } from '../../quantity/format-quantity.ts';
 import { shownPath } from '../load.ts';
@@ -50,7 +50,7 @@ function relatedJson({ message, file, range }: RelatedPlace, { fileNamed }: Form
   return { message, path: shownPath(filePath(file)), range: lines === undefined ? {} : rangeJson(range, lines) };
 }
 
-function valueJson(fact: Fact & { readonly value: number }) {
+function valueJson(fact: KnownFact) {
   const { value, unit } = showNumber(fact.value, fact.dimension);
   return {
     value: rounded(value),
@@ -61,11 +61,10 @@ function valueJson(fact: Fact & { readonly value: number }) {
 }
 
 function factJson(fact: Fact, file: CheckedFile) {
-  const { lines } = file.analysis.parsed;
   const inputs = fact.inputs.map(({ label, text, origin, file: other }) => {
     const inFile = other === undefined ? file.analysis.parsed : file.analysis.fileNamed(other);
     if (origin === undefined || inFile === undefined) return { label, text };
-    const range = rangeJson(inFile.rangeOf(origin), other === undefined ? lines : inFile.lines);
+    const range = rangeJson(inFile.rangeOf(origin), inFile.lines);
     return other === undefined ? { label, text, range } : { label, text, path: shownPath(filePath(other)), range };
   });
   return {

@@ -1,5 +1,4 @@
 /** SARIF 2.1.0 (OASIS), which code scanning reads. Accepted findings are results with a suppression and its reason. */
-
 import { filePath } from '../../analysis/file-location.ts';
 import type { Finding, RelatedPlace } from '../../analysis/finding.ts';
 import type { ParsedFile } from '../../analysis/parsed-file.ts';
