@@ -8,6 +8,11 @@ export function lowerFirst(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
+/** `1 file`, `2 files` */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
 /** A text in quotation marks, cut where it is too long for a sentence. */
 export function quoted(text: string): string {
   return `“${text.length > 60 ? `${text.slice(0, 59)}…` : text}”`;

@@ -4,6 +4,7 @@ import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { FileEdit, Fix } from '../analysis/finding.ts';
 import type { Workspace } from '../analysis/workspace.ts';
 import { applyEdits } from '../base/text-range.ts';
+import { counted } from '../base/words.ts';
 import { editsTogether } from '../features/fixes.ts';
 import { isRuleName } from '../rules/rule-names.ts';
 import type { Call } from './call.ts';
@@ -39,9 +40,7 @@ export async function fix(call: Call): Promise<number> {
     for (const { path, text } of changed) replaceFile(path, text);
   }
   const verb = call.flags.has('dry-run') ? 'would be made' : 'made';
-  process.stderr.write(
-    `${applied} ${applied === 1 ? 'edit' : 'edits'} ${verb} in ${changed.length} ${changed.length === 1 ? 'file' : 'files'}\n`,
-  );
+  process.stderr.write(`${counted(applied, 'edit')} ${verb} in ${counted(changed.length, 'file')}\n`);
   return 0;
 }
 
@@ -75,15 +74,9 @@ function fixesOf(workspace: Workspace, file: string, chosen: Choice | undefined)
 
 function apply(workspace: Workspace, edits: readonly FileEdit[]): number {
   for (const file of new Set(edits.map((edit) => edit.file))) {
+    const own = edits.filter((edit) => edit.file === file);
     const text = workspace.parsed(file)?.text;
-    if (text !== undefined)
-      workspace.set(
-        file,
-        applyEdits(
-          text,
-          edits.filter((edit) => edit.file === file),
-        ),
-      );
+    if (text !== undefined) workspace.set(file, applyEdits(text, own));
   }
   return edits.length;
 }

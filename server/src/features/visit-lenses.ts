@@ -1,5 +1,6 @@
 /** Above a visit: how many of its readings disagree, and how far the handover of the points that it speaks of has come. */
 import type { Analysis } from '../analysis/analysis.ts';
+import { counted } from '../base/words.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { handoverPlan } from '../evaluate/handover-plan.ts';
 import { openSteps, recordedSteps } from '../evaluate/handover-progress.ts';
@@ -27,7 +28,7 @@ function readingsLens(analysis: Analysis): readonly LensDraft[] {
   const [first] = told;
   if (first === undefined) return [];
   const wrong = told.filter(({ error }) => agrees(error) === false);
-  const count = told.length === 1 ? '1 reading' : `${told.length} readings`;
+  const count = counted(told.length, 'reading');
   const title =
     wrong.length === 0
       ? `${count}, none disagrees`

@@ -1,5 +1,4 @@
 /** The lines of the moist-air chart along which one quantity stays the same. */
-
 import type { HumidityQuantity } from '../physics/moist-air.ts';
 import { airState } from '../physics/state.ts';
 import { type ChartPlane, spotOfAir } from './chart-plane.ts';

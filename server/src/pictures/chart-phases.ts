@@ -1,5 +1,4 @@
 /** The envelopes of a space on the moist-air chart: areas, cut where the air is saturated. */
-
 import type { PhaseEnvelope } from '../evaluate/envelope.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';

@@ -2,7 +2,6 @@
  * What a section through the wall and the probes of a point shows: its lengths from the file, its temperatures from
  * the facts and from the stems at the corner where the fitting is closest to the dew point.
  */
-
 import { fail, succeed } from '../base/outcome.ts';
 import { type Corner, type Fact, isKnown, type KnownFact } from '../evaluate/fact.ts';
 import { type Given, given, positive } from '../evaluate/given.ts';

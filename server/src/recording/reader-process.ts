@@ -1,5 +1,4 @@
 /** Has a log read by the program of its own, from wherever Node runs. */
-
 import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
 import type { RecordingMessage, RecordingRequest } from './messages.ts';
 

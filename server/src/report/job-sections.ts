@@ -3,8 +3,8 @@ import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import type { ModelRef } from '../evaluate/models.ts';
-import type { PointEvaluation } from '../evaluate/point.ts';
 import { countsInWords } from '../features/finding-counts.ts';
+import { usedModels } from '../features/used-models.ts';
 import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel, TransmitterModel } from '../model/model-types.generated.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -20,6 +20,7 @@ import {
   told,
   words,
 } from './document.ts';
+import { spaceName } from './space-section.ts';
 
 export function siteBlocks(
   { findings, accepted }: Analysis,
@@ -41,17 +42,12 @@ export function siteBlocks(
       [...points.values()].map((point) => [
         [words(point.tag)],
         stated(point.point.title),
-        spaceName(point, spaces),
+        spaceName(point),
         listed(...point.reports.map(({ quantity }): Text => [quantityInfo(quantity).title])),
       ]),
     ),
     { kind: 'caution', lines: cautionLines(spaces) },
   ];
-}
-
-function spaceName({ point }: PointEvaluation, spaces: SiteEvaluation['spaces']): Text {
-  const space = spaces.get(point.space?.value ?? '');
-  return space === undefined ? stated(point.space) : [words(space.located.value.title?.value ?? space.id)];
 }
 
 /** Of a site whose spaces name no hazard, that nobody should conclude that there is none. */
@@ -68,20 +64,16 @@ function cautionLines(spaces: SiteEvaluation['spaces']): readonly Text[] {
 const NO_DEVICE: readonly Text[] = [['Local codes and licensed practice decide; Dewright is no safety device.']];
 
 export function equipmentSection({ points, catalogue }: SiteEvaluation): Section {
-  const all = [...points.values()];
-  const used = (id: string | undefined): boolean =>
-    all.some(({ humidityProbeModel, airTemperatureProbeModel, transmitterModel, signals }) =>
-      [humidityProbeModel, airTemperatureProbeModel, transmitterModel, ...signals.map(receiverOf)].some(
-        (ref) => ref !== undefined && ref.id === id,
-      ),
-    );
+  const used = usedModels(points.values());
   const rowsOf = <Model extends { readonly title?: Located<string> }>(
     kind: string,
     models: ReadonlyMap<string, ModelRef<Model>>,
     figures: (model: Model) => Text,
   ): readonly (readonly Text[])[] =>
     [...models.values()].flatMap(({ id, model }) =>
-      model === undefined || !used(id) ? [] : [[[words(id)], [kind], stated(model.value.title), figures(model.value)]],
+      model === undefined || !used.has(id)
+        ? []
+        : [[[words(id)], [kind], stated(model.value.title), figures(model.value)]],
     );
   return {
     title: ['Equipment'],
@@ -98,10 +90,6 @@ export function equipmentSection({ points, catalogue }: SiteEvaluation): Section
       ],
     ),
   };
-}
-
-function receiverOf(signal: PointEvaluation['signals'][number]): { readonly id: string } | undefined {
-  return signal.kind === 'analogue' ? signal.receiver : undefined;
 }
 
 function humidityProbeFigures(model: HumidityProbeModel): Text {

@@ -23,6 +23,7 @@ import {
 import { openAt } from './findings-section.ts';
 import { heldFacts } from './limits.ts';
 import { budgetPictures, historyPictures, sectionPicture } from './point-pictures.ts';
+import { spaceName } from './space-section.ts';
 import { stepBlocks } from './steps-blocks.ts';
 import { wiringBlocks } from './wiring.ts';
 
@@ -32,7 +33,7 @@ export function pointSection(view: PointEvaluation, site: SiteEvaluation, analys
   return {
     title: ['Point ', words(tag), ...title],
     startsPage: true,
-    blocks: [...buildTable(view, site), ...sectionPicture(view), ...reportTable(view)],
+    blocks: [...buildTable(view), ...sectionPicture(view), ...reportTable(view)],
     sections: [
       { title: ['The reasons'], blocks: [...reasonBlocks(view), ...budgetPictures(view)] },
       { title: ['How it is connected'], blocks: wiringBlocks(view) },
@@ -43,14 +44,14 @@ export function pointSection(view: PointEvaluation, site: SiteEvaluation, analys
   };
 }
 
-function buildTable({ point, heater }: PointEvaluation, { spaces }: SiteEvaluation): readonly Block[] {
+function buildTable(view: PointEvaluation): readonly Block[] {
+  const { point, heater } = view;
   const probe = point.humidityProbe?.value;
   const thermometer = point.airTemperatureProbe?.value;
   const mounting = probe?.mounting?.value;
   const other = thermometer?.mounting?.value;
-  const space = spaces.get(point.space?.value ?? '');
   return nameTable('What it is', [
-    ['Space', space === undefined ? stated(point.space) : [words(space.located.value.title?.value ?? space.id)]],
+    ['Space', spaceName(view)],
     ['Humidity probe', modelText(probe)],
     ['Its heater', heaterText(heater)],
     ['Why it is heated so', stated(heater.located?.value.reason)],

@@ -2,6 +2,7 @@
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import type { Fact } from '../evaluate/fact.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { factsOfSpace } from '../features/subject-facts.ts';
 import type { Located } from '../model/located.ts';
@@ -23,10 +24,10 @@ import {
 
 export function spaceSection(space: SpaceEvaluation, site: SiteEvaluation): Section {
   const { id, located } = space;
-  const { title, pressure, gradient, wall, exposure, hazards } = located.value;
+  const { pressure, gradient, wall, exposure, hazards } = located.value;
   const facts = factsOfSpace(space);
   return {
-    title: ['Space ', words(title?.value ?? id)],
+    title: ['Space ', words(titleOf(space))],
     startsPage: true,
     blocks: [
       ...nameTable('As stated', [
@@ -51,6 +52,15 @@ export function spaceSection(space: SpaceEvaluation, site: SiteEvaluation): Sect
       ),
     ],
   };
+}
+
+/** By its title where it has one; of a point without a space that is known, as its file has it. */
+export function spaceName({ space, point }: PointEvaluation): Text {
+  return space === undefined ? stated(point.space) : [words(titleOf(space))];
+}
+
+function titleOf({ id, located }: SpaceEvaluation): string {
+  return located.value.title?.value ?? id;
 }
 
 const RANGE = /^(.*)\/(lowest|highest)$/;

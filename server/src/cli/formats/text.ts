@@ -1,6 +1,7 @@
 /** The findings for a person at a terminal. */
 import { filePath } from '../../analysis/file-location.ts';
 import type { Finding } from '../../analysis/finding.ts';
+import { counted } from '../../base/words.ts';
 import { SEVERITIES, type Severity } from '../../rules/rule.ts';
 import { shownPath } from '../load.ts';
 import { type Colours, coloursFor } from '../terminal.ts';
@@ -44,15 +45,11 @@ function summaryLine({ files, points, counts, accepted }: Summary): string {
   );
   const what = found.length === 0 ? 'nothing to report' : found.join(', ');
   const alsoAccepted = accepted === 0 ? '' : `, ${accepted} accepted`;
-  return `${what}${alsoAccepted} in ${plural(files, 'file')} with ${plural(points, 'point')}`;
+  return `${what}${alsoAccepted} in ${counted(files, 'file')} with ${counted(points, 'point')}`;
 }
 
 function countOf(severity: Severity, count: number): string {
-  return severity === 'information' ? `${count} information` : plural(count, severity);
-}
-
-function plural(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+  return severity === 'information' ? `${count} information` : counted(count, severity);
 }
 
 /** Text from files without the control characters that would steer a terminal. */

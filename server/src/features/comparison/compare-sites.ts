@@ -5,6 +5,7 @@ import type { Models } from '../../evaluate/models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Entry } from '../../model/read-file.ts';
 import { subjectFacts } from '../subject-facts.ts';
+import { usedModels } from '../used-models.ts';
 import { type ChangedFact, changedFacts } from './changed-facts.ts';
 import { type ChangedFinding, changedFindings } from './changed-findings.ts';
 import { type ChangedValue, changedValues, type NewNames, newNames } from './changed-values.ts';
@@ -116,11 +117,7 @@ interface UsedModel {
 }
 
 function modelsUsedIn({ catalogue, points }: SiteEvaluation): ReadonlyMap<string, UsedModel> {
-  const used = new Set<string | undefined>();
-  for (const { humidityProbeModel, airTemperatureProbeModel, transmitterModel, signals } of points.values()) {
-    used.add(humidityProbeModel?.id).add(airTemperatureProbeModel?.id).add(transmitterModel?.id);
-    for (const signal of signals) if (signal.kind === 'analogue') used.add(signal.receiver?.id);
-  }
+  const used = usedModels(points.values());
   const sections: readonly (readonly [string, Models<unknown>])[] = [
     ['humidity-probes', catalogue.humidityProbes],
     ['temperature-probes', catalogue.temperatureProbes],

@@ -1,5 +1,4 @@
 /** Conductor sizes with the voltage that each brings, where it can be computed. */
-
 import { conductorChoices } from '../../evaluate/conductor-choices.ts';
 import { isKnown, showFact } from '../../evaluate/fact.ts';
 import { type CompletionItem, withDetail } from './completion-item.ts';
