@@ -2,12 +2,10 @@
  * A parsed part to model values, guided by the schema. Values with units are read here; what cannot be read is
  * reported and left out. Shapes that the schema forbids are left out silently: the schema check has spoken of them.
  */
-
 import type { Outcome } from '../base/outcome.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
-import type { ReadProblem, ReadResult } from '../quantity/read-quantity.ts';
-import { readQuantity, readRange } from '../quantity/read-quantity.ts';
+import { type ReadProblem, type ReadResult, readQuantity, readRange } from '../quantity/read-quantity.ts';
 import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { readAirTemperatureSource } from './air-temperature-source.ts';
