@@ -7,6 +7,8 @@ import { anyBetween } from './any-between.ts';
 describe('conformance', () => {
   it('JCGM 106 Zener diode (from memory): −5.47 V, u 0.05 V, at most −5.40 V: 0.919', () => {
     expect(conformanceProbability(-5.47, 0.05, { high: -5.4 })).toBeCloseTo(0.919, 3);
+    // The same of the other sign, with the limit below.
+    expect(conformanceProbability(5.47, 0.05, { low: 5.4 })).toBeCloseTo(0.919, 3);
   });
 
   it('JCGM 106 motor oil (from memory): 13.6, u 1.8, limits 12.5 to 16.3: 0.66', () => {
@@ -21,13 +23,15 @@ describe('conformance', () => {
     expect(conformanceProbability(9, 0, { low: 9, high: 11 })).toBe(1);
     expect(conformanceProbability(11, 0, { low: 9, high: 11 })).toBe(1);
     expect(conformanceProbability(11.01, 0, { low: 9, high: 11 })).toBe(0);
+    expect(conformanceProbability(8.99, 0, { low: 9, high: 11 })).toBe(0);
     expect(conformanceProbability(5, 0, {})).toBe(1);
   });
 });
 
 describe('En number', () => {
-  it('ISO 13528, by hand: 74.6 ± 0.8 against 75.3 ± 0.6 is −0.70', () => {
+  it('ISO 13528, by hand: 74.6 ± 0.8 against 75.3 ± 0.6 is −0.70, 76.3 ± 1.2 against 75.0 ± 0.5 is 1', () => {
     expect(enNumber(74.6, 0.8, 75.3, 0.6)).toBeCloseTo(-0.7, 10);
+    expect(enNumber(76.3, 1.2, 75, 0.5)).toBeCloseTo(1, 10);
   });
 
   it('has none without any uncertainty', () => {
@@ -38,13 +42,16 @@ describe('En number', () => {
 describe('alarm', () => {
   it('normal table: at a tolerance of two standard uncertainties 2.28 % of alarms are missed, and as many false', () => {
     expect(alarmErrorProbability(2, 1)).toBeCloseTo(0.02275, 5);
+    expect(alarmErrorProbability(1, 0.5)).toBeCloseTo(0.02275, 5);
   });
 
   it('the guard-banded limit misses just 5 %, in either direction, and never moves outwards', () => {
     expect(guardBandedLimit(95, 'above', 5, 1)).toBe(95);
-    const above = guardBandedLimit(95, 'above', 1, 1);
-    expect(alarmErrorProbability(1 + (95 - above), 1)).toBeCloseTo(0.05, 9);
-    expect(guardBandedLimit(95, 'below', 1, 1) - 95).toBeCloseTo(95 - above, 12);
+    const above = guardBandedLimit(95, 'above', 1, 2);
+    // Normal table: 1.645 standard uncertainties of 2, less the tolerance of 1.
+    expect(above).toBeCloseTo(95 - 2.29, 3);
+    expect(alarmErrorProbability(1 + (95 - above), 2)).toBeCloseTo(0.05, 9);
+    expect(guardBandedLimit(95, 'below', 1, 2) - 95).toBeCloseTo(95 - above, 12);
   });
 
   it('without uncertainty errs never', () => {

@@ -75,6 +75,15 @@ describe('voltage at the load', () => {
     expect(more).toEqual({ ok: false, problem: { kind: 'cable-cannot-deliver', maximumPower: 14.4 } });
   });
 
+  it("Thévenin's theorem: beside 90 ohm the same source is one of 21.6 V behind 9 ohm, and brings 12.96 W", () => {
+    const conductance = 1 / 90;
+    const atMost = voltageAtLoad(24, 10, { constantPower: 12.96 - 1e-9, conductance });
+    // A billionth of a watt below the most leaves √(9 · 1e-9) V over half the voltage.
+    expect(atMost.ok && atMost.value).toBeCloseTo(10.8, 3);
+    const more = voltageAtLoad(24, 10, { constantPower: 13, conductance });
+    expect(more.ok ? undefined : more.problem.maximumPower).toBeCloseTo(12.96, 12);
+  });
+
   it('balances power: what the source gives is what the cable and the loads take', () => {
     const source = anyBetween(5, 60);
     const resistance = anyBetween(0.001, 100);
@@ -107,6 +116,11 @@ describe('conductor that works', () => {
     expect(found?.crossSection).toBe(0.5e-6);
     const smaller = voltageAtLoad(24, cableLoopResistance(conductorOf(0.34e-6), cable), load);
     expect(smaller.ok && smaller.value).toBeLessThan(22.5);
+  });
+
+  it('may leave just what is required: no load gets all of the source voltage through the smallest', () => {
+    const nothing = { constantPower: 0, conductance: 0 };
+    expect(smallestConductorThatWorks(24, cable, nothing, 24)).toBe(CONDUCTORS_SOLD[0]);
   });
 
   it('is told missing where none reaches the voltage', () => {

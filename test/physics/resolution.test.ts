@@ -41,7 +41,14 @@ describe('resolution', () => {
         expect(Math.fround(stored + (Math.sign(stored) * count) / 4)).toBe(stored);
       }),
     );
-    expect(registerRange('float32', 1).high).toBe(Math.fround(3.4028234663852886e38));
+  });
+
+  it('IEEE 754 binary32 in hundredths: 60 is stored as 6000, of which the next number is 2^−11 away', () => {
+    expect(registerCount('float32', 0.01, 60)).toBeCloseTo(0.01 * 2 ** -11, 12);
+  });
+
+  it('IEEE 754 binary32 ends at ±3.4028235e38', () => {
+    expect(registerRange('float32', 1)).toEqual({ low: -3.4028234663852886e38, high: 3.4028234663852886e38 });
   });
 });
 
@@ -53,6 +60,16 @@ describe('what a person would choose', () => {
     [-7, 5, -5],
   ])('%f up to steps of %f is %f', (value, step, expected) => {
     expect(roundUpToStep(value, step)).toBe(expected);
+  });
+
+  it.each([
+    [0.3, 0.1, 0.3],
+    [0.301, 0.1, 0.3],
+    [72.9, 10, 70],
+    [90, 10, 90],
+    [-7, 5, -10],
+  ])('%f down to steps of %f is %f', (value, step, expected) => {
+    expect(roundDownToStep(value, step)).toBe(expected);
   });
 
   it('rounding never goes the wrong way, and no further than a step', () => {
@@ -85,12 +102,18 @@ describe('what a person would choose', () => {
   it('an alarm clears on a round figure beyond its hysteresis', () => {
     expect(sensibleClear(95, 'above', 1.4)).toBe(93.5);
     expect(sensibleClear(95, 'above', 2.3)).toBe(92);
+    expect(sensibleClear(94.5, 'above', 1.9)).toBe(92.5);
+    expect(sensibleClear(94.5, 'above', 2)).toBe(92);
     expect(sensibleClear(20, 'below', 1.4)).toBe(21.5);
   });
 
   it.each([
     [10.16, 10],
     [9.99, 5],
+    [5, 5],
+    [4.99, 2],
+    [2, 2],
+    [1.99, 1],
     [0.2, 0.2],
     [0.049, 0.02],
     [1000, 1000],
