@@ -1,5 +1,6 @@
 /** What a current loop shows on a fault, and how a receiver takes it (NAMUR NE 43). */
 import type { Located } from '../model/located.ts';
+import type { AlarmDirection } from '../physics/alarm.ts';
 import {
   LOOP_LEVELS,
   type LoopLevel,
@@ -10,25 +11,45 @@ import {
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import type { KnownFact } from './fact.ts';
-import type { SignalUse } from './signal-use.ts';
+import { analogueRange, type SignalUse } from './signal-use.ts';
 import type { SiteSettings } from './site-settings.ts';
 import { isUnread } from './unread.ts';
 
 export type FaultLevel =
   /** Nothing says it, or what says it cannot be read. */
-  | { readonly kind: 'not-given' }
-  | { readonly kind: 'unread' }
-  | {
-      readonly kind: 'given';
-      readonly level: LoopLevel;
-      readonly fact: KnownFact;
-      readonly given: Located<Quantity>;
-      /** True where it is the site's default that says it. */
-      readonly byDefault: boolean;
-    };
+  { readonly kind: 'not-given' } | { readonly kind: 'unread' } | GivenFaultLevel;
 
-/** The failure currents that every receiver understands, A. */
-export const FAILURE_CURRENTS = { low: NE43_FAILURE_LOW, high: NE43_FAILURE_HIGH } as const;
+export interface GivenFaultLevel {
+  readonly kind: 'given';
+  readonly level: LoopLevel;
+  readonly fact: KnownFact;
+  readonly given: Located<Quantity>;
+  /** True where it is the site's default that says it. */
+  readonly byDefault: boolean;
+}
+
+export interface FailureCurrent {
+  /** A. */
+  readonly current: number;
+  /** The alarms that it trips too. */
+  readonly trips: AlarmDirection;
+}
+
+const FAILURE_CURRENTS: readonly FailureCurrent[] = [
+  { current: NE43_FAILURE_LOW, trips: 'below' },
+  { current: NE43_FAILURE_HIGH, trips: 'above' },
+];
+
+/** The failure currents that every receiver understands, without those that are readings of this loop. */
+export function failureCurrents(use: SignalUse): readonly FailureCurrent[] {
+  return FAILURE_CURRENTS.filter(({ current }) => !isOwnReading(use, current));
+}
+
+/** True for a current, A, that the loop shows for some value of its quantity: from 0 mA on where it is one of 0 to 20 mA. */
+export function isOwnReading(use: SignalUse, current: number): boolean {
+  const readings = analogueRange(use);
+  return readings !== undefined && current >= readings.low && current <= readings.high;
+}
 
 /** Undefined for signals that are no current loops. */
 export function faultLevel({ name, located }: SignalUse, { header }: SiteSettings): FaultLevel | undefined {

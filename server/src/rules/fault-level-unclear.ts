@@ -1,6 +1,6 @@
 import type { AlarmUse } from '../evaluate/alarm-use.ts';
 import { showFact } from '../evaluate/fact.ts';
-import { FAILURE_CURRENTS, faultLevel } from '../evaluate/fault-level.ts';
+import { failureCurrents, faultLevel, type GivenFaultLevel, isOwnReading } from '../evaluate/fault-level.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SignalUse } from '../evaluate/signal-use.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
@@ -14,7 +14,7 @@ export const rule: Rule = {
   title:
     'The current that a loop shows on a fault can be taken for a reading, or is not given where an alarm depends on it.',
   why: 'By NAMUR NE 43 a current from 3.8 to 20.5 mA is a reading; up to 3.6 mA or from 21 mA on it is a fault. A fault that looks like a reading is never noticed, and an alarm that depends on it stays silent.',
-  mend: 'Let the output go to 3.6 mA or 21 mA on a fault, and let the receiver report it.',
+  mend: 'Let the output go to 3.6 mA or 21 mA on a fault, and let the receiver report it. A loop that begins at 0 mA has 21 mA alone.',
   leavesAlone: 'Loops without a fault current that feed no alarm.',
   sources: ['NAMUR NE 43'],
   facts: ['SIGNAL/fault-current'],
@@ -25,13 +25,13 @@ export const rule: Rule = {
 function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[] {
   const fault = faultLevel(use, view.settings);
   const alarm = view.alarms.find(({ quantity }) => quantity === use.quantity);
-  const fixes = failureCurrents(use, alarm);
+  const fixes = showFaultAs(use, alarm);
   const { name } = use;
   if (fault?.kind === 'not-given') {
     if (alarm === undefined) return [];
     return [
       {
-        message: `${name} feeds the alarm ${alarm.name} and does not say what it shows on a fault: a failed probe may leave the alarm silent. Let it go to 3.6 mA or 21 mA, outside the readings of NAMUR NE 43.`,
+        message: `${name} feeds the alarm ${alarm.name} and does not say what it shows on a fault: a failed probe may leave the alarm silent. ${mendWords(use)}, outside the readings of NAMUR NE 43.`,
         origin: use.located.keyOrigin ?? use.located.origin,
         related: [
           { message: `The alarm ${alarm.name} is here.`, origin: alarm.located.keyOrigin ?? alarm.located.origin },
@@ -40,15 +40,12 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
       },
     ];
   }
-  if (fault?.kind !== 'given' || fault.level === 'failure-low' || fault.level === 'failure-high') return [];
+  const why = fault?.kind === 'given' ? whyUnclear(use, fault) : undefined;
+  if (fault?.kind !== 'given' || why === undefined) return [];
   const { fact, given, byDefault } = fault;
-  const why =
-    fault.level === 'measuring'
-      ? 'inside the readings of NAMUR NE 43, 3.8 to 20.5 mA, so that a fault looks like a reading'
-      : 'between the readings and the faults of NAMUR NE 43, so that not every input takes it for a fault';
   return [
     {
-      message: `On a fault ${name} goes to ${showFact(fact)}, ${why}. Let it go to 3.6 mA or 21 mA.`,
+      message: `On a fault ${name} goes to ${showFact(fact)}, ${why}. ${mendWords(use)}.`,
       origin: byDefault ? (use.located.keyOrigin ?? use.located.origin) : given.origin,
       facts: [fact],
       related: byDefault ? [{ message: 'The defaults of the site say so here.', origin: given.origin }] : [],
@@ -57,17 +54,35 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
   ];
 }
 
+/** Undefined where every input takes it for a fault. */
+function whyUnclear(use: SignalUse, { level, fact }: GivenFaultLevel): string | undefined {
+  if (level === 'measuring')
+    return 'inside the readings of NAMUR NE 43, 3.8 to 20.5 mA, so that a fault looks like a reading';
+  if (isOwnReading(use, fact.value)) return 'which this loop shows as a reading too, so that a fault looks like one';
+  return level === 'failure-low' || level === 'failure-high'
+    ? undefined
+    : 'between the readings and the faults of NAMUR NE 43, so that not every input takes it for a fault';
+}
+
+/** A loop that carries readings beyond both levels has none left to tell a fault by. */
+function mendWords(use: SignalUse): string {
+  const currents = failureCurrents(use).map(({ current }) => showQuantity(current, 'current'));
+  return currents.length === 0
+    ? 'Let it carry 4 to 20 mA and go to 3.6 mA or 21 mA'
+    : `Let it go to ${currents.join(' or ')}`;
+}
+
 /** The level that also trips the alarm comes first: a fault is then noticed even where nobody looks for one. */
-function failureCurrents({ located }: SignalUse, alarm: AlarmUse | undefined): readonly FixDraft[] {
+function showFaultAs(use: SignalUse, alarm: AlarmUse | undefined): readonly FixDraft[] {
+  const { located } = use;
   const signal = located.value;
   if (signal.kind !== 'current-loop') return [];
-  const { low, high } = FAILURE_CURRENTS;
-  const tripping = alarm?.direction === 'above' ? high : low;
-  return [tripping, tripping === low ? high : low].map((current) => {
-    const trips = alarm !== undefined && current === tripping ? `; that trips the alarm ${alarm.name} too` : '';
+  const tripping = failureCurrents(use).filter(({ trips }) => trips === alarm?.direction);
+  return [...new Set([...tripping, ...failureCurrents(use)])].map(({ current, trips }) => {
+    const too = trips === alarm?.direction ? `; that trips the alarm ${alarm.name} too` : '';
     const text = writeQuantity(current, 'current');
     return {
-      title: `Show a fault as ${showQuantity(current, 'current')}${trips}`,
+      title: `Show a fault as ${showQuantity(current, 'current')}${too}`,
       kind: 'choice',
       edits: [
         signal.onFault === undefined
