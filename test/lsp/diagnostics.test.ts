@@ -1,11 +1,11 @@
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type {
   DocumentDiagnosticReport,
   PublishDiagnosticsParams,
   WorkspaceDiagnosticReport,
 } from 'vscode-languageserver';
 import { KIT, SITE } from '../features/fennmoor.ts';
-import { type Session, startSession } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const SITE_URI = 'file:///fennmoor.dewsite.yaml';
 const OTHER_URI = 'file:///other.dewsite.yaml';
@@ -14,18 +14,15 @@ const BROKEN = SITE.replace('mode: continuous', 'mode: contnuous');
 const FILES = { [SITE_URI]: BROKEN, [OTHER_URI]: BROKEN, [KIT_URI]: KIT };
 const PULLS = { textDocument: { diagnostic: {} } };
 
-let session: Session | undefined;
-afterEach(() => session?.end());
-
 function words(items: readonly { readonly code?: unknown }[]): readonly unknown[] {
   return [...new Set(items.map(({ code }) => code))];
 }
 
 it('an editor that pulls gets findings with an id, and is told where nothing has changed', async () => {
-  session = await startSession({ files: FILES, capabilities: PULLS });
+  const session = await sessionOfTest({ files: FILES, capabilities: PULLS });
   await session.open(SITE_URI, BROKEN);
   const ask = (previousResultId?: string): Promise<DocumentDiagnosticReport> =>
-    (session as Session).editor.sendRequest('textDocument/diagnostic', {
+    session.editor.sendRequest('textDocument/diagnostic', {
       textDocument: { uri: SITE_URI },
       ...(previousResultId === undefined ? {} : { previousResultId }),
     });
@@ -35,10 +32,10 @@ it('an editor that pulls gets findings with an id, and is told where nothing has
 });
 
 it('the files of the workspace that are not open are told of once, and again only when they change', async () => {
-  session = await startSession({ files: FILES, capabilities: PULLS });
+  const session = await sessionOfTest({ files: FILES, capabilities: PULLS });
   await session.open(SITE_URI, BROKEN);
   const ask = (previousResultIds: readonly { uri: string; value: string }[]): Promise<WorkspaceDiagnosticReport> =>
-    (session as Session).editor.sendRequest('workspace/diagnostic', { previousResultIds });
+    session.editor.sendRequest('workspace/diagnostic', { previousResultIds });
   const { items } = await ask([]);
   expect(items.map(({ uri }) => uri).toSorted()).toEqual([KIT_URI, OTHER_URI]);
   const other = items.find(({ uri }) => uri === OTHER_URI);
@@ -48,14 +45,14 @@ it('the files of the workspace that are not open are told of once, and again onl
 });
 
 it('an editor that does not pull is sent the findings, of a burst of changes those of the last', async () => {
-  session = await startSession({ files: FILES, capabilities: {} });
+  const session = await sessionOfTest({ files: FILES, capabilities: {} });
   const sent: PublishDiagnosticsParams[] = [];
   session.editor.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
     sent.push(params);
   });
   await session.open(SITE_URI, BROKEN);
   const change = (version: number, text: string): Promise<void> =>
-    (session as Session).editor.sendNotification('textDocument/didChange', {
+    session.editor.sendNotification('textDocument/didChange', {
       textDocument: { uri: SITE_URI, version },
       contentChanges: [{ text }],
     });

@@ -1,19 +1,17 @@
 import { createHash } from 'node:crypto';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { KIT, SITE } from '../features/fennmoor.ts';
-import { type Session, startSession } from './session.ts';
+import type { Session } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const SITE_URI = 'file:///w/fennmoor.dewsite.yaml';
 const KIT_URI = 'file:///w/kits/fennmoor.dewkit.yaml';
 const FILES = { [SITE_URI]: SITE, [KIT_URI]: KIT };
 const PLACE = { kind: 'comparison', uri: SITE_URI, position: { line: 0, character: 0 } };
 
-let session: Session | undefined;
-afterEach(async () => session?.end());
-
 /** @param committed the texts of the last revision, by URI */
 async function start(committed: Readonly<Record<string, string>> = {}): Promise<Session> {
-  session = await startSession({ files: FILES, isOurs: true });
+  const session = await sessionOfTest({ files: FILES, isOurs: true });
   session.editor.onRequest('dewright/readCommitted', ({ uri }: { readonly uri: string }) => ({
     text: committed[uri] ?? null,
   }));
@@ -34,8 +32,8 @@ describe('dewright/pack', () => {
   });
 
   it('has none of a kit', async () => {
-    const { editor } = await start();
-    await (session as Session).open(KIT_URI, KIT);
+    const { editor, open } = await start();
+    await open(KIT_URI, KIT);
     expect(await editor.sendRequest('dewright/pack', { uri: KIT_URI, format: 'md' })).toBeNull();
   });
 });

@@ -1,9 +1,10 @@
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { CancellationToken, DocumentDiagnosticReport } from 'vscode-languageserver';
 import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
 import type { RecordingQuestion } from '../../server/src/lsp/recording-reader.ts';
 import { fixtureOf, readMarks } from '../rules/fixture.ts';
-import { type Session, startSession } from './session.ts';
+import type { Session } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const fixture = fixtureOf('log-outside-envelope');
 const SITE_URI = 'file:///site/dryer.dewsite.yaml';
@@ -20,14 +21,10 @@ interface Asked {
 
 const PATIENCE = { timeout: 20_000 };
 
-let session: Session | undefined;
-afterEach(() => session?.end());
-
 /** Opens the visit in an editor that reads recordings when the test tells it to. */
 async function open(): Promise<{ readonly session: Session; readonly asked: readonly Asked[] }> {
   const files = { [SITE_URI]: SITE, [VISIT_URI]: VISIT };
-  const started = await startSession({ files, capabilities: { textDocument: { diagnostic: {} } }, isOurs: true });
-  session = started;
+  const started = await sessionOfTest({ files, capabilities: { textDocument: { diagnostic: {} } }, isOurs: true });
   const asked: Asked[] = [];
   const read = (question: RecordingQuestion, token: CancellationToken): Promise<RecordingAnswer> =>
     new Promise((resolve) => {

@@ -1,13 +1,11 @@
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { KIT, SITE } from '../features/fennmoor.ts';
-import { type Session, startSession } from './session.ts';
+import type { Session } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const SITE_URI = 'file:///fennmoor.dewsite.yaml';
 const KIT_URI = 'file:///kits/fennmoor.dewkit.yaml';
 const FILES = { [SITE_URI]: SITE, [KIT_URI]: KIT };
-
-let session: Session | undefined;
-afterEach(() => session?.end());
 
 const refuse = (): never => {
   throw new Error('This editor does not do that.');
@@ -24,7 +22,7 @@ it('an editor that refuses to draw its findings and hints anew is served all the
     codeLens: { refreshSupport: true },
   };
   const asked: string[] = [];
-  session = await startSession({
+  const session = await sessionOfTest({
     files: FILES,
     capabilities: { textDocument: { diagnostic: {} }, workspace },
     answers: Object.fromEntries(
@@ -42,7 +40,7 @@ it('an editor that refuses to draw its findings and hints anew is served all the
 });
 
 it('an editor that refuses to tell of changed files and settings has its workspace read all the same', async () => {
-  session = await startSession({
+  const session = await sessionOfTest({
     files: FILES,
     capabilities: {
       workspace: {
@@ -52,11 +50,11 @@ it('an editor that refuses to tell of changed files and settings has its workspa
     },
     answers: { 'client/registerCapability': refuse },
   });
-  await expect.poll(() => symbols(session as Session), { timeout: 5000 }).toHaveLength(1);
+  await expect.poll(() => symbols(session), { timeout: 5000 }).toHaveLength(1);
 });
 
 it('an editor that says nothing of the settings that it is asked for is shown every lens', async () => {
-  session = await startSession({
+  const session = await sessionOfTest({
     files: FILES,
     capabilities: { workspace: { configuration: true } },
     answers: { 'workspace/configuration': refuse },

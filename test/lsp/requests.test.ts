@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type {
   CodeAction,
   CodeLens,
@@ -14,7 +14,8 @@ import type {
 } from 'vscode-languageserver';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { KIT, SITE, VISIT } from '../features/fennmoor.ts';
-import { type Session, type SessionOptions, startSession } from './session.ts';
+import type { SessionOptions } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const SITE_URI = 'file:///fennmoor.dewsite.yaml';
 const KIT_URI = 'file:///kits/fennmoor.dewkit.yaml';
@@ -27,13 +28,9 @@ const ALL_OF_IT = {
   window: { showDocument: { support: true } },
 };
 
-let session: Session | undefined;
-afterEach(() => session?.end());
-
 /** A session with the site open, and a way to ask about places in it by the words there. */
 async function opened(options: Partial<SessionOptions> = {}, text = SITE) {
-  const started = await startSession({ files: FILES, capabilities: ALL_OF_IT, ...options });
-  session = started;
+  const started = await sessionOfTest({ files: FILES, capabilities: ALL_OF_IT, ...options });
   await started.open(SITE_URI, text);
   const textDocument = { uri: SITE_URI };
   const positionOf = (words: string): Position =>
@@ -56,7 +53,6 @@ describe('the server', () => {
       executeCommandProvider: { commands: ['dewright.showPlace'] },
       workspace: { fileOperations: { willRename: {} } },
     });
-    await session?.end();
     expect((await opened({ capabilities: {} })).initialized.capabilities.executeCommandProvider).toBeUndefined();
   });
 
@@ -72,7 +68,6 @@ describe('the server', () => {
       textEdit: { newText: 'serial: $1' },
       sortText: '0000',
     });
-    await session?.end();
     const without = await opened({ capabilities: {} }, text);
     const plain = await without.ask<CompletionItem[]>('textDocument/completion', {
       position: without.positionOf('hea|\n'),
@@ -195,8 +190,8 @@ describe('the server', () => {
     const titles = actions.map(({ title }) => title);
     expect(titles).toContain('Accept air-temperature-missing here, with a reason');
     expect(titles.at(-1)).toBe('Explain air-temperature-missing');
-    expect(titles.indexOf('Report dew point instead: it needs no air temperature')).toBe(
-      titles.findIndex((title) => title.startsWith('Report')),
+    expect(titles.find((title) => title.startsWith('Report'))).toBe(
+      'Report dew point instead: it needs no air temperature',
     );
     const accept = actions.find(({ title }) => title.startsWith('Accept'));
     expect(accept?.edit?.changes?.[SITE_URI]?.[0]?.newText).toBe(

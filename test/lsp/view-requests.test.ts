@@ -1,8 +1,8 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { ApplyWorkspaceEditParams, CodeLens } from 'vscode-languageserver';
 import { FENNMOOR, SITE } from '../features/fennmoor.ts';
 import { uriOf } from '../features/marked-files.ts';
-import { type Session, startSession } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const FILES = Object.fromEntries(Object.entries(FENNMOOR).map(([name, text]) => [uriOf(name), text]));
 const SITE_URI = uriOf('fennmoor.dewsite.yaml');
@@ -15,22 +15,17 @@ interface Shown {
   readonly isPartial?: boolean;
 }
 
-let session: Session;
-
-afterEach(() => session.end());
-
-async function opened(
-  files = FILES,
-): Promise<(kind: string, inputs?: Readonly<Record<string, string>>) => Promise<Shown | null>> {
-  session = await startSession({ files, isOurs: true });
-  await session.open(SITE_URI, files[SITE_URI] ?? '');
-  return (kind, inputs = {}) =>
-    session.editor.sendRequest('dewright/view', { kind, uri: SITE_URI, position: AT_POINT, inputs });
+async function opened(files = FILES) {
+  const { editor, open } = await sessionOfTest({ files, isOurs: true });
+  await open(SITE_URI, files[SITE_URI] ?? '');
+  const ask = (kind: string): Promise<Shown | null> =>
+    editor.sendRequest('dewright/view', { kind, uri: SITE_URI, position: AT_POINT, inputs: {} });
+  return { editor, ask };
 }
 
 describe('a view', () => {
   it('of a kind that there is none of is nothing', async () => {
-    const ask = await opened();
+    const { ask } = await opened();
     expect(await ask('nonsense')).toBeNull();
   });
 
@@ -39,7 +34,7 @@ describe('a view', () => {
       uriOf(`site-${index}.dewsite.yaml`),
       SITE.replaceAll('K2-MT', `K${index}`),
     ]);
-    const ask = await opened({ ...FILES, ...Object.fromEntries(others) });
+    const { ask } = await opened({ ...FILES, ...Object.fromEntries(others) });
     const seen: number[] = [];
     for (let isPartial = true; isPartial; ) {
       const view = await ask('overview');
@@ -53,14 +48,14 @@ describe('a view', () => {
   });
 
   it('writes what was tried as one edit that the editor can undo', async () => {
-    await opened();
+    const { editor } = await opened();
     const applied: ApplyWorkspaceEditParams[] = [];
-    session.editor.onRequest('workspace/applyEdit', (params: ApplyWorkspaceEditParams) => {
+    editor.onRequest('workspace/applyEdit', (params: ApplyWorkspaceEditParams) => {
       applied.push(params);
       return { applied: true };
     });
     const write = (inputs: Readonly<Record<string, string>>) =>
-      session.editor.sendRequest('dewright/viewWrite', { kind: 'what-if', uri: SITE_URI, position: AT_POINT, inputs });
+      editor.sendRequest('dewright/viewWrite', { kind: 'what-if', uri: SITE_URI, position: AT_POINT, inputs });
     expect(await write({ [RISE]: '6 K' })).toEqual({ applied: true });
     expect(await write({ [RISE]: 'hot' })).toEqual({ applied: false });
     const [{ edit } = {}, ...others] = applied;
@@ -69,8 +64,8 @@ describe('a view', () => {
   });
 
   it('is opened by a lens above each point in the extension, which has its command', async () => {
-    await opened();
-    const lenses = await session.editor.sendRequest<CodeLens[]>('textDocument/codeLens', {
+    const { editor } = await opened();
+    const lenses = await editor.sendRequest<CodeLens[]>('textDocument/codeLens', {
       textDocument: { uri: SITE_URI },
     });
     const showing = lenses.filter(({ command }) => command?.command === 'dewright.showPoint');

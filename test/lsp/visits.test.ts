@@ -1,8 +1,8 @@
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { CodeAction, CompletionItem, DocumentDiagnosticReport, Hover } from 'vscode-languageserver';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { KIT, SITE } from '../features/fennmoor.ts';
-import { type Session, startSession } from './session.ts';
+import { sessionOfTest } from './session-of-test.ts';
 
 const SITE_URI = 'file:///fennmoor.dewsite.yaml';
 const VISIT_URI = 'file:///first.dewvisit.yaml';
@@ -16,12 +16,8 @@ settings:
 const FILES = { [SITE_URI]: SITE, 'file:///kits/fennmoor.dewkit.yaml': KIT, [VISIT_URI]: VISIT };
 const ALL_OF_IT = { textDocument: { diagnostic: {}, completion: { completionItem: { snippetSupport: true } } } };
 
-let session: Session | undefined;
-afterEach(() => session?.end());
-
 async function openedVisit() {
-  const started = await startSession({ files: FILES, capabilities: ALL_OF_IT });
-  session = started;
+  const started = await sessionOfTest({ files: FILES, capabilities: ALL_OF_IT });
   await started.open(VISIT_URI, VISIT);
   const at = (words: string) => lineIndexOf(VISIT).positionAt(VISIT.indexOf(words));
   const ask = <Answer>(method: string, params: object): Promise<Answer> =>
@@ -54,13 +50,13 @@ it('the fix of a setting that differs edits the site file', async () => {
 });
 
 it('a step is explained, and the next ones are offered', async () => {
-  const { ask, at, codes } = await openedVisit();
+  const { editor, ask, at, codes } = await openedVisit();
   await expect.poll(codes, { timeout: 5000 }).toContain('step-open');
   const hover = await ask<Hover>('textDocument/hover', { position: at('heater-on') });
   expect(JSON.stringify(hover.contents)).toContain('The heater was ordered switched on');
   const place = { line: 4, character: 0 };
   const changed = VISIT.replace('settings:', '  \nsettings:');
-  await (session as Session).editor.sendNotification('textDocument/didChange', {
+  await editor.sendNotification('textDocument/didChange', {
     textDocument: { uri: VISIT_URI, version: 2 },
     contentChanges: [{ text: changed }],
   });
