@@ -133,6 +133,21 @@ describe('a call or a path that cannot be read ends with 2 and one line on stand
     refused(runIn(temporaryFolder(), 'check', '--stdin-as', 'site.yaml')));
 });
 
+it.each([
+  ['check', ['format', 'fail-on', 'only', 'shard', 'stdin-as', 'no-color']],
+  ['fix', ['choose', 'dry-run']],
+  ['calc', ['format']],
+  ['explain', ['no-color']],
+  ['report', ['out']],
+  ['compare', ['format', 'fail-on']],
+  ['replay', ['space', 'columns', 'format', 'fail-on']],
+  ['serve', ['stdio']],
+])('%s --help says what each of its options does: %j', (command, options) => {
+  const { status, output } = runIn(temporaryFolder(), command, '--help');
+  expect([status, output.split('\n')[0]]).toEqual([0, expect.stringContaining(`dewright ${command}`)]);
+  expect([...output.matchAll(/^ {2}--([\w-]+).*\n {6}\w/gm)].map(([, name]) => name)).toEqual(options);
+});
+
 it('--version says that of package.json', () => {
   const { version } = JSON.parse(readFileSync(join(SAMPLES_FOLDER, '..', 'package.json'), 'utf8'));
   expect(runIn(temporaryFolder(), '--version')).toEqual({ status: 0, output: `${version}\n`, errors: '' });

@@ -8,15 +8,23 @@ export interface Call {
   readonly flags: ReadonlySet<string>;
 }
 
+/** What a command can be called with, by name. */
 export interface CallForm {
-  readonly options: readonly string[];
-  readonly flags: readonly string[];
+  readonly options: Readonly<Record<string, CallOption>>;
+  /** What each does. */
+  readonly flags: Readonly<Record<string, string>>;
+}
+
+export interface CallOption {
+  /** What is written behind it: words, or a name in capitals for what is the caller's own. */
+  readonly takes: string;
+  readonly does: string;
 }
 
 export function readCall(words: readonly string[], form: CallForm): Call {
   const options = Object.fromEntries([
-    ...form.options.map((name) => [name, { type: 'string' as const }]),
-    ...form.flags.map((name) => [name, { type: 'boolean' as const }]),
+    ...Object.keys(form.options).map((name) => [name, { type: 'string' as const }]),
+    ...Object.keys(form.flags).map((name) => [name, { type: 'boolean' as const }]),
   ]);
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
@@ -36,9 +44,9 @@ function wordsOf(error: unknown, { options, flags }: CallForm): string {
   const option = /--?[\w-]+/.exec(error instanceof Error ? error.message : '')?.[0];
   if (option === undefined) return 'the call cannot be read';
   const name = option.replace(/^--?/, '');
-  if (options.includes(name)) return `${option}: needs a value`;
-  if (flags.includes(name)) return `${option}: takes no value`;
-  const known = [...options, ...flags].map((each) => `--${each}`);
+  if (Object.hasOwn(options, name)) return `${option}: needs a value`;
+  if (Object.hasOwn(flags, name)) return `${option}: takes no value`;
+  const known = [...Object.keys(options), ...Object.keys(flags)].map((each) => `--${each}`);
   return `${option}: not an option of this command${nearestHint(option, known)}`;
 }
 
