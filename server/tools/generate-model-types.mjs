@@ -75,7 +75,7 @@ function valueType(schema, definitions) {
   if (name !== undefined && !isNamed(definitions[name])) return valueType(definitions[name], definitions);
   if (name !== undefined) return [pascalCase(name), ...quantityType(definitions[name])].join(' | ');
   if (schema['air-temperature-source']) return 'AirTemperatureSource';
-  if (schema.date) return 'CalendarDate';
+  if (schema.format === 'date') return 'CalendarDate';
   if (schema.quantity !== undefined) return quantityType(schema).join();
   if (schema.enum !== undefined) return schema.enum.map(literal).join(' | ');
   if (schema.const !== undefined) return literal(schema.const);

@@ -2,14 +2,7 @@
 
 /** Keywords that say nothing about validity: the standard ones, then those of this project. */
 export const STANDARD_ANNOTATIONS = ['title', 'description', 'examples', 'default'];
-export const OWN_ANNOTATIONS = [
-  'air-temperature-source',
-  'date',
-  'entries',
-  'enumDescriptions',
-  'quantity',
-  'reference',
-];
+export const OWN_ANNOTATIONS = ['air-temperature-source', 'entries', 'enumDescriptions', 'quantity', 'reference'];
 
 const annotations = new Set([...STANDARD_ANNOTATIONS, ...OWN_ANNOTATIONS]);
 

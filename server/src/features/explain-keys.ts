@@ -38,10 +38,10 @@ export function keyPage(name: string): string | undefined {
 }
 
 /** What is written behind a key: its units, examples. */
-export function valueWords({ quantity, date, examples }: SchemaNode): string {
+export function valueWords({ quantity, format, examples }: SchemaNode): string {
   return [
     quantity === undefined ? '' : `Units: ${unitWords(quantity.dimension)}.`,
-    date === undefined ? '' : 'A date, `YYYY-MM-DD`.',
+    format === undefined ? '' : 'A date, `YYYY-MM-DD`.',
     examples === undefined ? '' : `For example ${examples.map((example) => `\`${example}\``).join(', ')}.`,
   ]
     .filter(Boolean)

@@ -90,7 +90,7 @@ function lowerScalar(cursor: Cursor, schema: SchemaNode, context: LowerContext, 
     return settle<unknown>(read(node.text, dimension, example?.toString()), cursor, context);
   }
   if (schema['air-temperature-source'] === true) return settle(readAirTemperatureSource(node.text), cursor, context);
-  if (schema.date === true) return readDate(cursor, context);
+  if (schema.format === 'date') return readDate(cursor, context);
   if (schema.const !== undefined) return node.value === schema.const ? node.value : undefined;
   if (schema.enum !== undefined) return schema.enum.includes(node.value as string) ? node.value : undefined;
   return hasType(schema, node.value) ? node.value : undefined;

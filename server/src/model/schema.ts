@@ -46,6 +46,7 @@ export interface SchemaNode {
   readonly enumDescriptions?: readonly string[];
   readonly const?: string | number;
   readonly pattern?: string;
+  readonly format?: 'date';
   readonly examples?: readonly (string | number | boolean)[];
   readonly default?: string | number | boolean;
   readonly properties?: Readonly<Record<string, SchemaNode>>;
@@ -59,7 +60,6 @@ export interface SchemaNode {
   readonly entries?: true;
   readonly quantity?: QuantityAnnotation;
   readonly reference?: ReferenceKind;
-  readonly date?: true;
   readonly 'air-temperature-source'?: true;
 }
 

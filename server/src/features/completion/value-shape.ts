@@ -35,7 +35,7 @@ export function valueShape(
   if (isMap(schema)) return mapShape(kind, schema, quantity, inFlow);
   const example = schema.examples?.[0];
   const isNumber = schema.type === 'integer' || schema.type === 'number';
-  if (example !== undefined && (isNumber || schema.date === true)) {
+  if (example !== undefined && (isNumber || schema.format === 'date')) {
     return { pieces: [' ', { hole: String(example) }], asksNext: false };
   }
   return TYPED;
