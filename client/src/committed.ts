@@ -2,8 +2,8 @@
  * Files as they were last committed, from the editor's own git extension. In a workspace that is not trusted, and where
  * the editor has no git, there are none: nothing is started for them.
  */
-import { extensions, Uri, workspace } from 'vscode';
-import { mayBeRead } from './read-file.ts';
+import { extensions, type Uri, workspace } from 'vscode';
+import { mayBeRead, requestedFile } from './read-file.ts';
 
 interface Repository {
   show(ref: string, path: string): Promise<string>;
@@ -21,7 +21,7 @@ interface GitExtension {
 }
 
 export async function readCommitted(requested: string): Promise<string | null> {
-  const uri = Uri.joinPath(Uri.parse(requested), '.');
+  const uri = requestedFile(requested);
   const git = extensions.getExtension<GitExtension>('vscode.git');
   if (!workspace.isTrusted || git === undefined || !mayBeRead(uri)) return null;
   try {

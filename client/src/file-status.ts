@@ -22,10 +22,9 @@ export function showFileStatus(client: BaseLanguageClient): Disposable[] {
 /** Null where the file can have none, or where the server is just restarting. */
 async function countPoints(client: BaseLanguageClient, { uri }: TextDocument): Promise<number | null> {
   if (!client.isRunning()) return null;
-  const { points } = await client.sendRequest<{ readonly points: number | null }>('dewright/countPoints', {
-    uri: uri.toString(),
-  });
-  return points;
+  const params = { uri: uri.toString() };
+  const counted = client.sendRequest<{ readonly points: number | null }>('dewright/countPoints', params);
+  return (await counted.catch(() => null))?.points ?? null;
 }
 
 function countFindings({ uri }: TextDocument): number {

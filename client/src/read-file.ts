@@ -6,7 +6,7 @@ const MOST_BYTES = 20 * 1024 * 1024;
 
 /** The text of a file, or null where it is missing, too large, or out of bounds. */
 export async function readFile(requested: string): Promise<string | null> {
-  const uri = Uri.joinPath(Uri.parse(requested), '.'); // resolves any `..`, which the check below would not see through
+  const uri = requestedFile(requested);
   if (!mayBeRead(uri)) return null;
   try {
     const { type, size } = await workspace.fs.stat(uri);
@@ -15,6 +15,11 @@ export async function readFile(requested: string): Promise<string | null> {
   } catch {
     return null;
   }
+}
+
+/** Of a file that the server asks for, without any `..`, which `mayBeRead` would not see through. */
+export function requestedFile(uri: string): Uri {
+  return Uri.joinPath(Uri.parse(uri), '.');
 }
 
 /** Inside a workspace folder, or below the folder of an open site, kit or visit file: opened alone, it finds its kits. */

@@ -5,17 +5,15 @@
 import { type CancellationToken, type Disposable, l10n, RelativePattern, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
-import type { RecordingRequest } from '../../server/src/recording/messages.ts';
+import type { RecordingQuestion } from '../../server/src/lsp/recording-reader.ts';
 import { readInProcess } from '../../server/src/recording/reader-process.ts';
-import { mayBeRead } from './read-file.ts';
+import { mayBeRead, requestedFile } from './read-file.ts';
 import { HAS_NODE } from './run-server.ts';
 
 /** The program that reads recordings, in the folder of the extension. */
 const PROGRAM = 'server/dist/recording.js';
 
 const FOLDER_SETTING = 'dewright.recordings.duckdbFolder';
-
-type Question = Pick<RecordingRequest, 'columns' | 'basis'> & { readonly log: string };
 
 export function answerRecordingRequests(client: BaseLanguageClient, extension: Uri): Disposable[] {
   const watched = new Map<string, Disposable>();
@@ -31,12 +29,12 @@ export function answerRecordingRequests(client: BaseLanguageClient, extension: U
     watched.set(name, watcher);
     for (const event of [watcher.onDidChange, watcher.onDidCreate, watcher.onDidDelete]) event(changed);
   };
-  const answer = async (question: Question, token: CancellationToken): Promise<RecordingAnswer> => {
-    const log = Uri.joinPath(Uri.parse(question.log), '.'); // resolves any `..`
+  const answer = async (question: RecordingQuestion, token: CancellationToken): Promise<RecordingAnswer> => {
+    const log = requestedFile(question.log);
     const sentence = whyNotRead(log);
     if (sentence !== undefined) return { kind: 'problem', sentence };
     watch(log);
-    return read(client, extension, question, token);
+    return read(client, extension, log, question, token);
   };
   return [
     client.onRequest<RecordingAnswer, void>('dewright/readRecording', answer),
@@ -64,13 +62,14 @@ function whyNotRead(log: Uri): string | undefined {
 function read(
   client: BaseLanguageClient,
   extension: Uri,
-  { log, columns, basis }: Question,
+  log: Uri,
+  { columns, basis }: RecordingQuestion,
   token: CancellationToken,
 ): Promise<RecordingAnswer> {
   const cancelling = new AbortController();
   token.onCancellationRequested(() => cancelling.abort());
   return readInProcess(
-    { path: Uri.parse(log).fsPath, columns, basis, trustDetection: false, duckdbFolders: duckdbFolders() },
+    { path: log.fsPath, columns, basis, trustDetection: false, duckdbFolders: duckdbFolders() },
     {
       program: Uri.joinPath(extension, PROGRAM).fsPath,
       onProgress: (share) => void client.sendNotification('dewright/recordingProgress', { share }),

@@ -2,8 +2,6 @@
 import {
   commands,
   Disposable,
-  EventEmitter,
-  type FileChangeEvent,
   FileSystemError,
   type FileSystemProvider,
   FileType,
@@ -41,6 +39,7 @@ function rulePages(client: BaseLanguageClient): FileSystemProvider {
     if (page === null) throw FileSystemError.FileNotFound(uri);
     return new TextEncoder().encode(page.markdown);
   };
+  const nothing = new Disposable(() => undefined);
   const refuse = (): never => {
     throw FileSystemError.NoPermissions(l10n.t('The pages of the rules cannot be changed.'));
   };
@@ -48,8 +47,8 @@ function rulePages(client: BaseLanguageClient): FileSystemProvider {
     readFile,
     stat: async (uri) => ({ type: FileType.File, ctime: 0, mtime: 0, size: (await readFile(uri)).length }),
     readDirectory: () => [],
-    onDidChangeFile: new EventEmitter<FileChangeEvent[]>().event,
-    watch: () => new Disposable(() => undefined),
+    onDidChangeFile: () => nothing,
+    watch: () => nothing,
     writeFile: refuse,
     createDirectory: refuse,
     delete: refuse,

@@ -6,7 +6,7 @@ import type { RecordingBasis } from '../evaluate/recording-summary.ts';
 export interface RecordingQuestion {
   /** URI of the log. */
   readonly log: string;
-  readonly columns?: NamedColumns;
+  readonly columns?: NamedColumns | undefined;
   readonly basis: RecordingBasis;
 }
 

@@ -58,7 +58,7 @@ export function serveRecordings(
     const { key, columns, basis, log } = recording;
     const current: Reading = { visit, key, cancelling: new CancellationTokenSource(), isOutdated: false };
     reading = current;
-    const question = { log: resolveFile(visit, log.value), basis, ...(columns === undefined ? {} : { columns }) };
+    const question = { log: resolveFile(visit, log.value), columns, basis };
     const progress = showProgress(baseName(question.log), current.cancelling);
     const answer = await read(question, progress.report, current.cancelling.token);
     progress.done();

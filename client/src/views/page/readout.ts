@@ -2,7 +2,6 @@
  * The line at the foot of a view. It says what the pointer or the focus is on, and in a drawing that `data-reads` what
  * state stands there: the server is asked, for one spot at a time. The arrow keys move the spot where no pointer does.
  */
-
 import { spotOf, userUnit } from './drawing.ts';
 import { tell } from './host.ts';
 
