@@ -53,6 +53,15 @@ it.each([
 });
 
 it.each([
+  ['101.325 kPa', []],
+  ['0 bar(g)', ['A gauge pressure is counted from that of sea level, 101.325 kPa.']],
+])('a pressure of %s: notes %j', (pressure, notes) => {
+  const words = ['air-temperature=20 degC', 'relative-humidity=50 %RH', `pressure=${pressure}`, '--format', 'json'];
+  const answer = JSON.parse(calc(...words).output);
+  expect([answer.pressure.value, answer.notes]).toEqual([101.325, notes]);
+});
+
+it.each([
   [5, false],
   [-5, true],
 ])('a dew point of %d °C rests on the formula over supercooled water: %s', (celsius, expected) => {

@@ -26,6 +26,7 @@ export function calc(call: Call): number {
   const format = choice(call, 'format', ['text', 'json'], 'text');
   const known = new Map<QuantityName, number>();
   const given = new Set<string>();
+  const assumed = new Set<string>();
   let pressure: number | undefined;
   let otherPressure: number | undefined;
   for (const word of call.rest) {
@@ -33,9 +34,9 @@ export function calc(call: Call): number {
     if (text === undefined) throw new CallProblem(`${word}: written KEY=VALUE, such as air-temperature='60 degC'`);
     if (given.has(key)) throw new CallProblem(`${key}: given twice`);
     given.add(key);
-    if (key === 'pressure') pressure = read(key, text, 'pressure');
-    else if (key === 'at-pressure') otherPressure = read(key, text, 'pressure');
-    else if (isQuantityName(key)) known.set(key, read(key, text, quantityInfo(key).dimension));
+    if (key === 'pressure') pressure = read(key, text, 'pressure', assumed);
+    else if (key === 'at-pressure') otherPressure = read(key, text, 'pressure', assumed);
+    else if (isQuantityName(key)) known.set(key, read(key, text, quantityInfo(key).dimension, assumed));
     else
       throw new CallProblem(
         `${key}: not a quantity${nearestHint(key, [...QUANTITY_NAMES, 'pressure', 'at-pressure'])}`,
@@ -43,7 +44,7 @@ export function calc(call: Call): number {
   }
   const state = stateOfKnown(known, pressure ?? SEA_LEVEL, otherPressure);
   if (!state.ok) throw new CallProblem(state.problem);
-  const assumed = pressure === undefined ? ['No pressure was given: that of sea level is taken, 101.325 kPa.'] : [];
+  if (pressure === undefined) assumed.add('No pressure was given: that of sea level is taken, 101.325 kPa.');
   const shown = { ...state.value, notes: [...assumed, ...state.value.notes] };
   process.stdout.write(`${format === 'json' ? calcJson(shown) : calcText(shown)}\n`);
   return 0;
@@ -84,10 +85,12 @@ function unitOf(name: QuantityName): { readonly unit: string; readonly factor: n
   return UNITS[quantityInfo(name).dimension] ?? { unit: '', factor: 1 };
 }
 
-function read(key: string, text: string, dimension: Dimension): number {
+function read(key: string, text: string, dimension: Dimension, assumed: Set<string>): number {
   const quantity = readQuantity(text, dimension);
   if (!quantity.ok) throw new CallProblem(`${key}: ${quantity.problem.sentence}`);
-  return quantity.value.value.value + (quantity.value.value.gauge ? SEA_LEVEL : 0);
+  const { value, gauge } = quantity.value.value;
+  if (gauge) assumed.add('A gauge pressure is counted from that of sea level, 101.325 kPa.');
+  return value + (gauge ? SEA_LEVEL : 0);
 }
 
 function splitOnce(word: string): readonly [string, string?] {
