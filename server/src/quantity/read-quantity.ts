@@ -39,7 +39,7 @@ export interface ReadNotice {
 
 export interface ReadResult<Value> {
   readonly value: Value;
-  readonly notice?: ReadNotice;
+  readonly notice?: ReadNotice | undefined;
 }
 
 /** One text as read: its form, its unit, its numbers in the canonical unit. */
@@ -48,7 +48,7 @@ interface Reading {
   readonly unit: Unit;
   readonly low: number;
   readonly high: number;
-  readonly notice?: ReadNotice;
+  readonly notice?: ReadNotice | undefined;
 }
 
 /**
@@ -69,7 +69,7 @@ export function readQuantity(
       const choices = [`${form.lowText} ${form.rest}`, `${form.highText} ${form.rest}`];
       return problem('not-a-value', 'One value is expected here, not a range', form.numbersRange, choices);
     }
-    return succeed(withNotice({ dimension, value: low, unit, gauge: form.gauge }, notice));
+    return succeed({ value: { dimension, value: low, unit, gauge: form.gauge }, notice });
   });
 }
 
@@ -88,7 +88,7 @@ export function readRange(
       const sentence = `The range runs from ${lowText} down to ${highText}; the lower value comes first`;
       return problem('reversed', sentence, numbersRange, [`${highText} .. ${lowText} ${rest}`]);
     }
-    return succeed(withNotice({ dimension, low, high, unit, gauge }, notice));
+    return succeed({ value: { dimension, low, high, unit, gauge }, notice });
   });
 }
 
@@ -107,10 +107,6 @@ function orWithoutSlip<Value>(
   });
   if (slip === undefined || suggestions.length === 0) return outcome;
   return problem('mistyped', `${quoted(text)} ${slip.words}`, textRange(0, text.length), suggestions);
-}
-
-function withNotice<Value>(value: Value, notice: ReadNotice | undefined): ReadResult<Value> {
-  return notice === undefined ? { value } : { value, notice };
 }
 
 function readForm(text: string, dimension: Dimension, example: string | undefined): Outcome<Reading, ReadProblem> {
@@ -135,7 +131,7 @@ function readForm(text: string, dimension: Dimension, example: string | undefine
     const sentence = `${quoted(text)} is more than ${words} can be in such a place`;
     return problem('above-most', sentence, form.numbersRange, []);
   }
-  return succeed({ form, unit, low, high, ...(notice === undefined ? {} : { notice }) });
+  return succeed({ form, unit, low, high, notice });
 }
 
 interface FoundUnit {
