@@ -33,4 +33,13 @@ describe('the view of changes', () => {
       'other.dewsite.yaml',
     ]);
   });
+
+  it('says which of the two does not parse, as while somebody types in it', () => {
+    const broken = fennmoorAt('title: Fennmoor', SITE.replace('mode: continuous', 'mode: {continuous')).analysis;
+    const sentence = /ine \d+ does not parse, so that it cannot be compared\.$/;
+    const now = comparisonView({ ...REQUEST, analysis: broken, before: NOW });
+    expect(elementsNamed(now.body, 'p').map(wordsOf)).toEqual([expect.stringMatching(sentence)]);
+    const old = comparisonView({ ...REQUEST, before: broken });
+    expect(elementsNamed(old.body, 'p').map(wordsOf)).toEqual([expect.stringMatching(sentence)]);
+  });
 });

@@ -1,5 +1,5 @@
 /** `dewright compare OLD NEW`: what has changed in meaning between two versions of a site. */
-import { type AnalysedSite, compareSites } from '../features/comparison/compare-sites.ts';
+import { type AnalysedSite, analysedSite, compareSites } from '../features/comparison/compare-sites.ts';
 import { comparisonJson, comparisonText } from '../features/comparison/comparison-text.ts';
 import { type Call, choice } from './call.ts';
 import { countsOf, exitStatus, failLimitOf } from './fail-on.ts';
@@ -22,16 +22,9 @@ export function compare(call: Call): number {
   return exitStatus(countsOf(came.map(({ severity }) => severity)), limit);
 }
 
-/** Of a text that does not parse, whole entries would seem to be gone. */
 function analysed(word: string): AnalysedSite {
   const { workspace, file } = siteVersion(word);
-  const analysis = workspace.analysis(file);
-  if (analysis?.content.kind !== 'site') throw new CallProblem(`${word}: not a site`);
-  const { model, lines, rangeOf } = analysis.parsed;
-  const broken = model.problems.find(({ rule }) => rule === 'yaml-syntax');
-  if (broken !== undefined) {
-    const { line } = lines.positionAt(rangeOf(broken.origin).start);
-    throw new CallProblem(`${word}: line ${line + 1} does not parse, so that it cannot be compared`);
-  }
-  return { analysis, site: analysis.content.site };
+  const site = analysedSite(workspace.analysis(file));
+  if (!site.ok) throw new CallProblem(`${word}: ${site.problem}`);
+  return site.value;
 }

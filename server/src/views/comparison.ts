@@ -2,7 +2,9 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { baseName, relativeName } from '../analysis/file-location.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
-import { type AnalysedSite, compareSites } from '../features/comparison/compare-sites.ts';
+import type { Outcome } from '../base/outcome.ts';
+import { upperFirst } from '../base/words.ts';
+import { type AnalysedSite, analysedSite, compareSites } from '../features/comparison/compare-sites.ts';
 import { NOTHING_CHANGED, type ToldSection, tellComparison } from '../features/comparison/comparison-text.ts';
 import { heading, list, paragraph } from './elements.ts';
 import type { View } from './view.ts';
@@ -22,12 +24,22 @@ export interface ComparisonRequest {
 }
 
 export function comparisonView({ analysis, before, against, others }: ComparisonRequest): View {
+  const now = analysedSite(analysis);
+  if (!now.ok) return { title: 'Changes', body: [heading(1, 'Changes'), paragraph(`${upperFirst(now.problem)}.`)] };
   const name = baseName(analysis.file);
-  const body = [heading(1, `Changes in ${name}`), controls(analysis.file, against, others)];
-  const [old, now] = [siteOf(before), siteOf(analysis)];
-  if (now === undefined) return { title: 'Changes', body: [heading(1, 'Changes'), paragraph('The file is no site.')] };
-  const told = old === undefined ? [paragraph(NO_VERSION)] : changes(old, now);
-  return { title: `Changes: ${name}`, body: [...body, ...told] };
+  const old = before && analysedSite(before);
+  return {
+    title: `Changes: ${name}`,
+    body: [
+      heading(1, `Changes in ${name}`),
+      controls(analysis.file, against, others),
+      ...(old === undefined ? [paragraph(NO_VERSION)] : told(old, now.value)),
+    ],
+  };
+}
+
+function told(before: Outcome<AnalysedSite, string>, after: AnalysedSite): readonly MarkupElement[] {
+  return before.ok ? changes(before.value, after) : [paragraph(`The other version: ${before.problem}.`)];
 }
 
 const NO_VERSION =
@@ -52,11 +64,4 @@ function changes(before: AnalysedSite, after: AnalysedSite): readonly MarkupElem
 
 function section({ title, groups }: ToldSection): readonly MarkupElement[] {
   return [heading(2, title), ...groups.flatMap(({ heading: name, lines }) => [heading(3, name), list(lines)])];
-}
-
-/** Undefined for what is no site, and for a text that does not parse: whole entries would seem to be gone. */
-function siteOf(analysis: Analysis | undefined): AnalysedSite | undefined {
-  if (analysis?.content.kind !== 'site') return undefined;
-  const isBroken = analysis.parsed.model.problems.some(({ rule }) => rule === 'yaml-syntax');
-  return isBroken ? undefined : { analysis, site: analysis.content.site };
 }

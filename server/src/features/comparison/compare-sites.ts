@@ -1,6 +1,7 @@
 /** What has changed in meaning between two versions of a site: values, the numbers that follow, and findings. */
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { SiteEvaluation } from '../../analysis/site-analysis.ts';
+import { fail, type Outcome, succeed } from '../../base/outcome.ts';
 import type { Models } from '../../evaluate/models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Entry } from '../../model/read-file.ts';
@@ -23,6 +24,16 @@ export interface Comparison {
 export interface AnalysedSite {
   readonly analysis: Analysis;
   readonly site: SiteEvaluation;
+}
+
+/** What can be compared, or why that cannot: of a text that does not parse, whole entries would seem to be gone. */
+export function analysedSite(analysis: Analysis | undefined): Outcome<AnalysedSite, string> {
+  if (analysis?.content.kind !== 'site') return fail('not a site');
+  const { model, lines, rangeOf } = analysis.parsed;
+  const broken = model.problems.find(({ rule }) => rule === 'yaml-syntax');
+  if (broken === undefined) return succeed({ analysis, site: analysis.content.site });
+  const { line } = lines.positionAt(rangeOf(broken.origin).start);
+  return fail(`line ${line + 1} does not parse, so that it cannot be compared`);
 }
 
 export function compareSites(before: AnalysedSite, after: AnalysedSite): Comparison {
