@@ -7,6 +7,7 @@ import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { Elsewhere } from '../analysis/workspace.ts';
 import type { FileWords } from '../analysis/workspace-index.ts';
+import { groupedBy } from '../base/grouped.ts';
 import type { FileReport, ReportOptions } from './file-report.ts';
 import type { FoundFiles } from './find-files.ts';
 import { CallProblem } from './problem.ts';
@@ -101,13 +102,7 @@ function filesSharing(
   words: Told['words'],
   wordsOf: (file: FileWords) => string | readonly string[],
 ): readonly (readonly string[])[] {
-  const byWord = new Map<string, Set<string>>();
-  for (const [path, file] of words) {
-    for (const word of [wordsOf(file)].flat()) {
-      const files = byWord.get(word);
-      if (files === undefined) byWord.set(word, new Set([path]));
-      else files.add(path);
-    }
-  }
-  return [...byWord.values()].flatMap((files) => (files.size > 1 ? [[...files]] : []));
+  const said = words.flatMap(([path, file]) => [wordsOf(file)].flat().map((word) => ({ word, path })));
+  const filesOfWords = [...groupedBy(said, ({ word }) => word).values()];
+  return filesOfWords.map((all) => [...new Set(all.map(({ path }) => path))]).filter(({ length }) => length > 1);
 }

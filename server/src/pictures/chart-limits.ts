@@ -1,4 +1,5 @@
 /** The limits of the site and the alarms of the points on the moist-air chart: lines along which a quantity stands at them. */
+import { groupedBy } from '../base/grouped.ts';
 import { type AlarmUse, alarmUses } from '../evaluate/alarm-use.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { Setting } from '../evaluate/site-settings.ts';
@@ -49,15 +50,11 @@ interface SharedAlarm {
 }
 
 function alarmsOf(points: readonly PointEvaluation[]): readonly SharedAlarm[] {
-  const alike = new Map<string, SharedAlarm>();
-  for (const point of points) {
-    for (const alarm of alarmUses(point)) {
-      const key = [alarm.name, alarm.quantity, alarm.direction, alarm.limit.value.value].join(' ');
-      const known = alike.get(key);
-      alike.set(key, { alarm: known?.alarm ?? alarm, points: [...(known?.points ?? []), point] });
-    }
-  }
-  return [...alike.values()];
+  const all = points.flatMap((point) => alarmUses(point).map((alarm) => ({ alarm, point })));
+  const alike = groupedBy(all, ({ alarm: { name, quantity, direction, limit } }) =>
+    [name, quantity, direction, limit.value.value].join(' '),
+  );
+  return [...alike.values()].map((group) => ({ alarm: group[0].alarm, points: group.map(({ point }) => point) }));
 }
 
 function lineOfAlarm(plane: ChartPlane, quantity: AlarmUse['quantity'], value: number): readonly XY[] {

@@ -2,6 +2,7 @@
  * What the sensors of a space see on the moist-air chart: the worst corner of the air, and where the heater moves it.
  * The vapour pressure stays the same, so that the move is to the right, at constant dew point.
  */
+import { groupedBy } from '../base/grouped.ts';
 import { sensorWarming } from '../evaluate/dryness.ts';
 import { type Corner, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -37,16 +38,14 @@ function airAndSensor({ at, rise }: Sensors, pressure: number): readonly [AirSta
 }
 
 function sensorsOf(points: readonly PointEvaluation[]): readonly Sensors[] {
-  const alike = new Map<string, Sensors>();
-  for (const point of points) {
+  const known = points.flatMap((point) => {
     const humidity = point.facts.get('humidity-at-sensor');
     const warming = sensorWarming(point.heater);
-    if (!isKnown(humidity) || humidity.at === undefined || warming === undefined) continue;
-    const key = `${humidity.value} ${warming.rise}`;
-    const known = alike.get(key)?.points ?? [];
-    alike.set(key, { points: [...known, point], humidity, at: humidity.at, rise: warming.rise });
-  }
-  return [...alike.values()];
+    if (!isKnown(humidity) || humidity.at === undefined || warming === undefined) return [];
+    return [{ point, humidity, at: humidity.at, rise: warming.rise }];
+  });
+  const alike = groupedBy(known, ({ humidity, rise }) => `${humidity.value} ${rise}`);
+  return [...alike.values()].map((group) => ({ ...group[0], points: group.map(({ point }) => point) }));
 }
 
 function itemOf(sensors: Sensors, air: XY, sensor: XY, { placeOf }: ChartSubject): ChartItem {

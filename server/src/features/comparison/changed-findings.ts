@@ -2,6 +2,7 @@
 import type { AcceptedFinding } from '../../analysis/acceptance.ts';
 import type { Analysis } from '../../analysis/analysis.ts';
 import { compareFindings, type Finding } from '../../analysis/finding.ts';
+import { groupedBy } from '../../base/grouped.ts';
 import type { Severity } from '../../rules/rule.ts';
 import { type PlaceNow, pathIn } from './place-path.ts';
 
@@ -44,14 +45,7 @@ export function changedFindings(
 
 function byPlace({ findings, accepted, parsed }: Analysis, nowAt: PlaceNow): ReadonlyMap<string, readonly Told[]> {
   const told: readonly Told[] = [...findings, ...accepted].sort(compareFindings);
-  const groups = new Map<string, Told[]>();
-  for (const finding of told) {
-    const key = JSON.stringify([finding.rule, nowAt(pathIn(parsed.tree, finding.range))]);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [finding]);
-    else group.push(finding);
-  }
-  return groups;
+  return groupedBy(told, ({ rule, range }) => JSON.stringify([rule, nowAt(pathIn(parsed.tree, range))]));
 }
 
 function changeOf(

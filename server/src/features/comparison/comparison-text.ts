@@ -1,4 +1,5 @@
 /** A comparison in words: grouped by what it is about, each change in one line. */
+import { groupedBy } from '../../base/grouped.ts';
 import type { ChangedFact } from './changed-facts.ts';
 import type { ChangedFinding } from './changed-findings.ts';
 import type { ChangedValue } from './changed-values.ts';
@@ -48,12 +49,7 @@ function grouped<Item>(
   headingOf: (item: Item) => string,
   lineOf: (item: Item) => string,
 ): readonly ToldGroup[] {
-  const groups = new Map<string, string[]>();
-  for (const item of items) {
-    const heading = headingOf(item);
-    groups.set(heading, [...(groups.get(heading) ?? []), lineOf(item)]);
-  }
-  return [...groups].map(([heading, lines]) => ({ heading, lines }));
+  return [...groupedBy(items, headingOf)].map(([heading, about]) => ({ heading, lines: about.map(lineOf) }));
 }
 
 /** The tag, the id of the space or model, or the site; of a whole entry, the map that it is in. */
