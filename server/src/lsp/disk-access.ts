@@ -23,11 +23,11 @@ export function accessOnDisk(folders: readonly string[]): FileAccess {
   };
 }
 
-/** Links that lead out of the folders are seen through. @throws where something of it is not there */
+/** Links that lead out of the folders are seen through. @throws where there is no such file */
 export async function isInside(folders: readonly string[], path: string): Promise<boolean> {
-  const real = await Promise.all([path, ...folders].map((name) => realpath(name)));
-  const [file = '', ...inFolders] = real;
-  return inFolders.some((folder) => {
+  const file = await realpath(path);
+  const known = await Promise.all(folders.map((folder) => realpath(folder).catch(() => [])));
+  return known.flat().some((folder) => {
     const inside = relative(folder, file);
     return inside !== '..' && !inside.startsWith(`..${sep}`);
   });
