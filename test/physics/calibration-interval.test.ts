@@ -19,10 +19,19 @@ const [Y0, U0] = [10.03, 0.28];
 const YEAR = 365;
 
 describe('the variables-data method of NASA-HDBK-8739.19-5', () => {
-  const fit = fitDrift(TABLE_7_2, ORDER_2_THROUGH_ZERO);
-  if (fit === undefined) throw new Error('no fit');
+  const fitted = (sign = 1): DriftFit => {
+    const fit = fitDrift(
+      TABLE_7_2.map(({ elapsed, value }) => ({ elapsed, value: sign * value })),
+      ORDER_2_THROUGH_ZERO,
+    );
+    if (fit === undefined) throw new Error('no fit');
+    return fit;
+  };
+  // The start shifts the limits, and its uncertainty stands beside the scatter: u² = u0² + s² + u²(drift).
+  const started = (fit: DriftFit): DriftFit => ({ ...fit, scatter: Math.hypot(fit.scatter, U0) });
 
   it('tables 7-3 and 7-4: drift of order 2 through zero, each figure to its printed digits', () => {
+    const fit = fitted();
     expect(fit.coefficients[0]).toBeCloseTo(0.00015741, 8);
     expect(fit.coefficients[1]).toBeCloseTo(0.00001674, 8);
     expect(fit.scatter).toBeCloseTo(0.0708, 4);
@@ -31,37 +40,36 @@ describe('the variables-data method of NASA-HDBK-8739.19-5', () => {
     expect(fit.covariance).toBeCloseTo(-6.607e-9, 12);
   });
 
-  // The start shifts the limits, and its uncertainty stands beside the scatter: u² = u0² + s² + u²(drift).
-  const started: DriftFit = { ...fit, scatter: Math.hypot(fit.scatter, U0) };
-
   it('u0 0.28 grows to a target of 0.5 in 327.15 d, to its last digit', () => {
-    expect(driftAt(started, 327.145).readingUncertainty).toBeLessThan(0.5);
-    expect(driftAt(started, 327.155).readingUncertainty).toBeGreaterThan(0.5);
+    const fit = started(fitted());
+    expect(driftAt(fit, 327.145).readingUncertainty).toBeLessThan(0.5);
+    expect(driftAt(fit, 327.155).readingUncertainty).toBeGreaterThan(0.5);
   });
 
   it('tables 7-5 and 7-6: limits 9 to 11 hold with 90 % for 140.1 d', () => {
-    expect(intervalForLimits(started, { low: 9 - Y0, high: 11 - Y0 }, coverageFactorFor(0.9, 4), YEAR)).toBeCloseTo(
-      140.1,
-      1,
-    );
+    const limits = { low: 9 - Y0, high: 11 - Y0 };
+    expect(intervalForLimits(started(fitted()), limits, coverageFactorFor(0.9, 4), YEAR)).toBeCloseTo(140.1, 1);
   });
 
   it('table 7-7: an upper limit of 11 alone holds with 90 % for 171.75 d', () => {
     // One tail of 10 %: both of 80 %.
-    expect(intervalForLimits(started, { high: 11 - Y0 }, coverageFactorFor(0.8, 4), YEAR)).toBeCloseTo(171.75, 2);
+    const k = coverageFactorFor(0.8, 4);
+    expect(intervalForLimits(started(fitted()), { high: 11 - Y0 }, k, YEAR)).toBeCloseTo(171.75, 2);
+    // The same drift downwards meets the lower limit as soon.
+    expect(intervalForLimits(started(fitted(-1)), { low: Y0 - 11 }, k, YEAR)).toBeCloseTo(171.75, 2);
   });
 
   it('the drift itself meets the limit between the soonest and the latest time', () => {
     const [soonest, central, latest] = [2, 0, -2].map(
-      (k) => intervalForLimits(started, { high: 11 - Y0 }, k, YEAR) ?? 0,
+      (k) => intervalForLimits(started(fitted()), { high: 11 - Y0 }, k, YEAR) ?? 0,
     );
-    expect(driftAt(fit, central ?? 0).value).toBeCloseTo(11 - Y0, 6);
+    expect(driftAt(fitted(), central ?? 0).value).toBeCloseTo(11 - Y0, 6);
     expect([soonest, central, latest].toSorted((a = 0, b = 0) => a - b)).toEqual([soonest, central, latest]);
   });
 
   it('by hand: a drift of 1 in a year passes 0.999 of it just before the year is over', () => {
     const certain: DriftFit = {
-      ...fit,
+      ...fitted(),
       powers: [0, 1],
       coefficients: [0, 1],
       variances: [0, 0],
@@ -72,8 +80,8 @@ describe('the variables-data method of NASA-HDBK-8739.19-5', () => {
   });
 
   it('is nothing where a limit is passed at once, and none where it is kept', () => {
-    expect(intervalForLimits(started, { high: 0.1 }, 2, YEAR)).toBe(0);
-    expect(intervalForLimits(started, { high: 11 - Y0 }, 2, 100)).toBeUndefined();
+    expect(intervalForLimits(started(fitted()), { high: 0.1 }, 2, YEAR)).toBe(0);
+    expect(intervalForLimits(started(fitted()), { high: 11 - Y0 }, 2, 100)).toBeUndefined();
   });
 });
 
@@ -84,6 +92,12 @@ describe('the test-interval method A3 of NCSL RP-1', () => {
     expect(tested.rejectionConfidence).toBeCloseTo(0.9949, 4);
     expect(tested.observed.low).toBeCloseTo(0.6516, 4);
     expect(tested.observed.high).toBeCloseTo(0.8286, 4);
+  });
+
+  it('a record that differs from the target with less confidence than is asked for leaves the interval', () => {
+    const tested = testedInterval({ interval: 365, inTolerance: 15, checks: 20 }, 0.95, 0.999);
+    expect(tested.interval).toBe(365);
+    expect(tested.rejectionConfidence).toBeCloseTo(0.9949, 4);
   });
 
   it('library-made, not published: 42 of 50 at 365 d, target 0.9, confidence 0.3: 329 d, 0.7557', () => {
@@ -125,7 +139,9 @@ describe('the binomial distribution', () => {
     expect(binomialProbability(-1, 3, 0.5)).toBe(0);
     expect(binomialProbability(3, 3, 0.5)).toBe(1);
     expect(binomialProbability(0, 3, 0)).toBe(1);
+    expect(binomialProbability(3, 3, 0)).toBe(1);
     expect(binomialProbability(2, 3, 1)).toBe(0);
+    expect(binomialProbability(3, 3, 1)).toBe(1);
   });
 
   it('Clopper and Pearson 1934, by hand: none of 10 with 95 % is up to 1 − 0.025^(1/10)', () => {

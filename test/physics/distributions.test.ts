@@ -24,6 +24,13 @@ describe('normal distribution', () => {
     expect(Math.abs(normalProbability(z) / probability - 1)).toBeLessThan(1e-12);
   });
 
+  it('however far out, the whole of the distribution is 1 and its beginning 0', () => {
+    for (const z of [30, 40, 1e200, Number.POSITIVE_INFINITY]) {
+      expect(normalProbability(z)).toBe(1);
+      expect(normalProbability(-z)).toBeLessThan(1e-190);
+    }
+  });
+
   it.each([
     [0.95, 1.644853626951473],
     [0.975, 1.959963984540054],

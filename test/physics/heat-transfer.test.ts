@@ -11,8 +11,9 @@ import {
   verticalPlateNusselt,
 } from '../../server/src/physics/heat-transfer.ts';
 import { radiationError, radiativeCoefficient } from '../../server/src/physics/radiation.ts';
+import { stemConductance } from '../../server/src/physics/stem-conduction.ts';
 import { anyBetween } from './any-between.ts';
-import { HEAD } from './heated-head.ts';
+import { HEAD, STEM } from './heated-head.ts';
 
 /** Incropera and DeWitt, table A.4, 350 K; specific heat from memory. */
 const AIR_AT_350_K: AirProperties = {
@@ -63,6 +64,19 @@ describe('still air', () => {
     expect(ratio).toBeLessThan(1.06);
   });
 
+  it('Incropera example 9.4 (from memory): pipe of 0.1 m, 165 °C in still air of 23 °C, Nu 23.3 as printed', () => {
+    const air: AirProperties = {
+      ...AIR_AT_350_K,
+      conductivity: 0.0313,
+      kinematicViscosity: 22.8e-6,
+      prandtl: 0.697,
+      thermalExpansion: 2.725e-3,
+    };
+    const pipe: AirCylinder = { diameter: 0.1, length: 1, axis: 'horizontal' };
+    // With the Rayleigh number of the example, 5.073e6, the correlation gives 23.1: the print is rounded upwards.
+    expect(Math.abs((filmCoefficient(pipe, 0, 142, air) * 0.1) / 0.0313 / 23.3 - 1)).toBeLessThan(0.015);
+  });
+
   it('Grashof number grows with the cube of the length', () => {
     expect(grashofNumber(0.2, 5, AIR_AT_350_K) / grashofNumber(0.1, 5, AIR_AT_350_K)).toBeCloseTo(8, 10);
   });
@@ -97,6 +111,24 @@ describe('heated head', () => {
     const natural = (verticalCylinderNusselt(grashof, 0.7, 5) * 0.03) / 0.06;
     // The 0.3 that the forced correlation keeps without flow adds 0.1 %.
     expect(Math.abs(filmCoefficient(HEAD, 0, 8, AIR_AT_350_K) / natural - 1)).toBeLessThan(2e-3);
+  });
+
+  it('radiates what Stefan and Boltzmann say of a body in a large enclosure, within 1 %', () => {
+    const rise = 40;
+    const area = Math.PI * 0.012 * (0.06 + 0.003);
+    const [hot, cold] = [60 + rise + 273.15, 60 + 273.15];
+    const exact = (0.22 * 5.670374419e-8 * (hot ** 4 - cold ** 4) * area) / rise;
+    // The mean temperature for both leaves out (ΔT/2T)², 0.3 % here.
+    expect(Math.abs(headConductance(HEAD, 1, rise, 60, AIR_AT_350_K).radiation / exact - 1)).toBeLessThan(0.01);
+  });
+
+  it('loses by its stem what Incropera table 3.4 has for a fin, in the film of half the rise over all its length', () => {
+    for (const axis of ['horizontal', 'vertical'] as const) {
+      const stem: AirCylinder = { diameter: 0.012, length: 0.14, axis };
+      const film = filmCoefficient(stem, 0, 4, AIR_AT_350_K);
+      const lost = headConductance({ ...HEAD, axis }, 0, 8, 60, AIR_AT_350_K).stem;
+      expect(lost).toBeCloseTo(stemConductance(STEM, 0.14, film), 12);
+    }
   });
 
   it('gives a finite conductance that grows with speed, for any speed and rise', () => {

@@ -24,6 +24,8 @@ const STATES = [
   return { airCelsius, pressure, vapourPressure: share * saturatedVapourPressure(airCelsius, pressure, 'water') };
 });
 
+const DRY: AirState = { airCelsius: -10, pressure: 101_325, vapourPressure: 0 };
+
 const valueAt = (state: AirState, quantity: StateQuantity): number => {
   const value = quantityOf(state, quantity);
   if (!value.ok) throw new Error(value.problem.kind);
@@ -58,7 +60,7 @@ describe.each(QUANTITIES)('%s', (quantity) => {
   });
 
   it('has partial derivatives exactly where it has a value', () => {
-    for (const state of STATES) {
+    for (const state of [...STATES, DRY]) {
       expect(partialsOf(state, quantity).ok).toBe(quantityOf(state, quantity).ok);
     }
   });
@@ -83,6 +85,16 @@ it('dew point at another pressure: all four partial derivatives are those of cen
   expect(relativeDifference(partials.value.pressure, perPressure)).toBeLessThan(1e-6);
   expect(relativeDifference(partials.value.otherPressure, perOther)).toBeLessThan(1e-6);
   expect(partials.value.airCelsius).toBe(0);
+});
+
+it('dry air has no dew point, at another pressure neither, and nothing that it could change by', () => {
+  for (const partials of [
+    partialsOf(DRY, 'dew-point'),
+    partialsOf(DRY, 'dew-point-depression'),
+    partialsOfDewPointAt(DRY, 4e5),
+  ]) {
+    expect(partials).toMatchObject({ ok: false, problem: { kind: 'too-dry-for-a-point' } });
+  }
 });
 
 it('the vapour pressure that a sensor measures: partial derivatives are those of central differences', () => {

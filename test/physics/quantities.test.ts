@@ -195,6 +195,7 @@ describe('definitions', () => {
 
   it('above 0.01 °C there is no relative humidity over ice', () => {
     expect(relativeHumidityOverIce(humidAir(5, 0.5))).toMatchObject({ problem: { kind: 'no-ice-at-air-temperature' } });
+    expect(relativeHumidityOverIce(humidAir(0.01, 0.5)).ok).toBe(true);
   });
 });
 

@@ -16,6 +16,14 @@ describe('over water', () => {
     expect(Math.abs(saturationPressureOverWater(0.01) - 611.657)).toBeLessThan(0.0005);
   });
 
+  it('IAPWS SR1-86(1992) table 1: 22.064 MPa at 647.096 K, the critical point, and no more however much hotter', () => {
+    expect(saturationPressureOverWater(celsiusOf(647.096))).toBeCloseTo(22.064e6, 3);
+    for (const celsius of [374, 400, 1000]) {
+      expect(saturationPressureOverWater(celsius)).toBe(22.064e6);
+      expect(saturationSlopeOverWater(celsius)).toBe(0);
+    }
+  });
+
   it('IAPWS-95, 373.15 K: 101417.997 Pa; the auxiliary equation is known to lie 0.003 Pa lower', () => {
     expect(Math.abs(saturationPressureOverWater(100) - 101417.997)).toBeLessThan(0.005);
   });

@@ -48,9 +48,11 @@ describe('one known humidity', () => {
     expect(compared).toBeGreaterThan(50);
   });
 
-  it('relative humidity and dew point give the air temperature: 0.5 and 13.868 °C are 25.00 °C', () => {
+  it('relative humidity and dew point give the air temperature: 0.5 and 13.868 °C are 25.00 °C, 1 is saturated air', () => {
     const state = airStateFromRelativeHumidityAndDewPoint(0.5, 13.8682392, 101_325);
     expect(state.ok && Math.abs(state.value.airCelsius - 25)).toBeLessThan(1e-6);
+    const saturated = airStateFromRelativeHumidityAndDewPoint(1, 13.8682392, 101_325);
+    expect(saturated.ok && Math.abs(saturated.value.airCelsius - 13.8682392)).toBeLessThan(1e-6);
   });
 });
 
@@ -113,6 +115,35 @@ describe('impossible states', () => {
     expect(air(25, 101_325, given, value)).toMatchObject({ problem: { kind: 'negative-amount', quantity } });
   });
 
+  it.each([
+    ['relative-humidity', 5],
+    ['relative-humidity-ice', -10],
+    ['vapour-pressure', 5],
+    ['mixing-ratio', 5],
+    ['specific-humidity', 5],
+    ['volume-fraction', 5],
+    ['absolute-humidity', 5],
+  ] as const)('nothing of %s is dry air, and possible', (quantity, airCelsius) => {
+    expect(air(airCelsius, 101_325, quantity, 0)).toMatchObject({ ok: true, value: { vapourPressure: 0 } });
+  });
+
+  it('a wet bulb at or above the boiling point', () => {
+    // IAPWS SR1-86 at 105 °C: 120.9 kPa.
+    const boiling = air(150, 101_325, 'wet-bulb', 105);
+    expect(boiling).toMatchObject({ problem: { kind: 'vapour-pressure-above-pressure', pressure: 101_325 } });
+    if (boiling.ok || boiling.problem.kind !== 'vapour-pressure-above-pressure') throw new Error('no such problem');
+    expect(boiling.problem.vapourPressure / 1000).toBeCloseTo(120.9, 1);
+    const pressure = saturationPressureOverWater(100);
+    expect(air(150, pressure, 'wet-bulb', 100)).toMatchObject({
+      problem: { kind: 'vapour-pressure-above-pressure', vapourPressure: pressure },
+    });
+  });
+
+  it('there is ice up to the triple point itself', () => {
+    expect(air(0.01, 101_325, 'relative-humidity-ice', 0.5).ok).toBe(true);
+    expect(air(5, 101_325, 'frost-point', 0.01).ok).toBe(true);
+  });
+
   it('ice above the triple point', () => {
     for (const [quantity, value] of [
       ['frost-point', 1],
@@ -138,8 +169,22 @@ describe('impossible states', () => {
   it('relative humidity and dew point: 0 %RH has no air temperature, over 100 %RH is supersaturated', () => {
     const kindOf = (relativeHumidity: number) => airStateFromRelativeHumidityAndDewPoint(relativeHumidity, 10, 1e5);
     expect(kindOf(0)).toMatchObject({ problem: { kind: 'no-air-temperature-at-zero-humidity' } });
-    expect(kindOf(1.1)).toMatchObject({ problem: { kind: 'supersaturated' } });
+    expect(kindOf(1.1)).toMatchObject({
+      problem: { kind: 'supersaturated', quantity: 'relative-humidity', relativeHumidity: 1.1 },
+    });
     expect(kindOf(1e-6)).toMatchObject({ problem: { kind: 'too-wet-for-a-dew-point' } });
+  });
+
+  it('relative humidity and dew point: no negative humidity, no numbers that are none, no pressure of nothing', () => {
+    const of = airStateFromRelativeHumidityAndDewPoint;
+    expect(of(-0.1, 10, 1e5)).toEqual({
+      ok: false,
+      problem: { kind: 'negative-amount', quantity: 'relative-humidity', value: -0.1 },
+    });
+    expect(of(Number.NaN, 10, 1e5)).toMatchObject({ problem: { kind: 'not-a-number', argument: 'value' } });
+    expect(of(0.5, Number.NaN, 1e5)).toMatchObject({ problem: { kind: 'not-a-number', argument: 'celsius' } });
+    expect(of(0.5, 10, 0)).toMatchObject({ problem: { kind: 'pressure-not-positive' } });
+    expect(of(0.5, 400, 1e5)).toMatchObject({ problem: { kind: 'outside-formula', value: 400 } });
   });
 });
 

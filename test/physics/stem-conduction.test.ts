@@ -71,6 +71,11 @@ describe('insertion needed', () => {
     );
   });
 
+  it('is nothing where air and wall differ by no more than the error', () => {
+    expect(insertionNeeded(rod(0.006, 17), 60, 60, 59.95, 0.1)).toEqual({ ok: true, value: 0 });
+    expect(insertionNeeded(rod(0.006, 17), 60, 60, 60, 0.1)).toEqual({ ok: true, value: 0 });
+  });
+
   it('has none for an error of nothing', () => {
     expect(insertionNeeded(rod(0.006, 17), 60, 60, 30, 0)).toEqual({
       ok: false,

@@ -5,7 +5,7 @@ import type { AirState } from '../../server/src/physics/moist-air.ts';
 import { dewPoint, mixingRatio } from '../../server/src/physics/quantities.ts';
 import { saturatedVapourPressure } from '../../server/src/physics/saturated-vapour.ts';
 import { vapourPressureFromMixingRatio } from '../../server/src/physics/vapour-pressure.ts';
-import { mixingRatioFromWetBulb, wetBulb, wetBulbOver } from '../../server/src/physics/wet-bulb.ts';
+import { mixingRatioFromWetBulb, wetBulb, wetBulbOver, wetBulbPhase } from '../../server/src/physics/wet-bulb.ts';
 import { anyBetween } from './any-between.ts';
 import { relativeDifference, steps } from './numeric.ts';
 
@@ -124,6 +124,10 @@ describe('the solution', () => {
 });
 
 describe('the choice of phase', () => {
+  it('a wick carries ice below 0 °C, and water at 0 °C', () => {
+    expect([-10, -1e-9, 0, 1e-9, 10].map(wetBulbPhase)).toEqual(['ice', 'ice', 'water', 'water', 'water']);
+  });
+
   it('an iced wick stands lower than a wet one in air above freezing', () => {
     const state = withMixingRatio(6, 0.0015, 101_325);
     expect(wetBulbOver(state, 'ice')).toBeLessThan(wetBulbOver(state, 'water'));
