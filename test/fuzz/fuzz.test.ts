@@ -1,7 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fuzzFiles } from './file-fuzz.ts';
 import { checkHarmedFolder } from './program-fuzz.ts';
-import { sendTraffic } from './traffic.ts';
+import { NOTIFICATIONS, REQUESTS, sendTraffic } from './traffic.ts';
 
 const SEED = Number(process.env['DEWRIGHT_SEED'] ?? 20_261_125);
 
@@ -17,4 +18,14 @@ describe('whatever comes', () => {
   it('1,000 messages in any order, fitting or not: each is answered in time, and the server goes on', async () => {
     expect(await sendTraffic(1000, SEED)).toEqual([]);
   }, 120_000);
+});
+
+it('the messages of our own that the server takes are all among those that are sent', () => {
+  const folder = 'server/src/lsp';
+  const sources = readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8'));
+  const taken = sources.flatMap((source) =>
+    [...source.matchAll(/\.on(?:Request|Notification)\('(dewright\/\w+)'/g)].map(([, name]) => name),
+  );
+  const sent = [...REQUESTS, ...NOTIFICATIONS].filter((name) => name.startsWith('dewright/'));
+  expect(sent.toSorted()).toEqual(taken.toSorted());
 });

@@ -6,7 +6,7 @@ import { Random } from './random.ts';
 import { SEED_FILES } from './seed-files.ts';
 
 /** Every request that the server answers, and one that it does not know. */
-const REQUESTS = [
+export const REQUESTS = [
   'textDocument/hover',
   'textDocument/completion',
   'textDocument/definition',
@@ -39,7 +39,7 @@ const REQUESTS = [
   'nobody/knowsThis',
 ] as const;
 
-const NOTIFICATIONS = [
+export const NOTIFICATIONS = [
   'textDocument/didOpen',
   'textDocument/didChange',
   'textDocument/didClose',
@@ -47,6 +47,7 @@ const NOTIFICATIONS = [
   'workspace/didChangeWatchedFiles',
   'workspace/didChangeConfiguration',
   'dewright/recordingChanged',
+  'dewright/recordingProgress',
   '$/cancelRequest',
   'nobody/knowsThis',
 ] as const;
