@@ -78,7 +78,7 @@ function driftFact({ quantity, drift, errors }: History): Fact {
     adjusted
       ? 'Errors as found are moved by the adjustments made since, as far as as-left readings tell them.'
       : undefined,
-    drift.value.fit.degreesOfFreedom === undefined
+    drift.value.fit.isWeighted
       ? undefined
       : 'Not every reference states its uncertainty: the scatter of the readings stands for it.',
   ];

@@ -22,7 +22,9 @@ export interface DriftFit {
   readonly covariance: number;
   /** Standard deviation of one reading from the fit. */
   readonly scatter: number;
-  /** Undefined where the uncertainties of the readings are known. */
+  /** True where the uncertainties of all readings are known. */
+  readonly isWeighted: boolean;
+  /** Of the variances; undefined where they are without limit, since the scatter adds nothing to known uncertainties. */
   readonly degreesOfFreedom: number | undefined;
 }
 
@@ -51,7 +53,8 @@ const LEAST_SPREAD = 1e-12;
  *
  * Readings whose uncertainties are all known weigh 1/u²; where they scatter more than these say, χ²/ν above 1, the
  * scatter counts. Otherwise all weigh the same and the residuals alone tell the uncertainties, with n − 2 degrees of
- * freedom.
+ * freedom. What scatter adds to known uncertainties has as few, and the sum of both the effective degrees of freedom of
+ * Welch and Satterthwaite, JCGM 100 eq. G.2b.
  *
  * Worked value (JCGM 100 H.3): the thermometer of table H.6 has a −0.1712 and b 0.00218 with standard uncertainties
  * 0.0029 and 0.00067.
@@ -89,8 +92,14 @@ export function fitDrift(readings: readonly DriftReading[], powers: DriftPowers 
     variances: [(perWeight * squares[1]) / determinant, (perWeight * squares[0]) / determinant],
     covariance: (-perWeight * cross) / determinant,
     scatter: Math.sqrt((perWeight * readings.length) / sum(() => 1)),
-    degreesOfFreedom: isWeighted ? undefined : freedom,
+    isWeighted,
+    degreesOfFreedom: isWeighted ? effectiveFreedom(perWeight, freedom) : freedom,
   };
+}
+
+/** Of a variance of 1 that is known and of what scatter has added to it. */
+function effectiveFreedom(variance: number, freedom: number): number | undefined {
+  return variance > 1 ? freedom * (variance / (variance - 1)) ** 2 : undefined;
 }
 
 /**
