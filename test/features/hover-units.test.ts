@@ -20,3 +20,9 @@ it('a gauge pressure stays one in other units', () => {
   const hover = hoverOf('dewright: 1\nsite: {id: fennmoor}\nspaces:\n  duct:\n    pressure: |0.5 bar(g)\n');
   expect(hover).toContain('= 50 kPa(g) = 500 hPa(g)');
 });
+
+it('a span is shown in the other units of its quantity', () => {
+  const signal = 'AO1: {kind: current-loop, quantity: dew-point, span: |-20 .. 60 degC}';
+  const hover = hoverOf(`dewright: 1\nsite: {id: fennmoor}\npoints:\n  A-1:\n    signals:\n      ${signal}\n`);
+  expect(hover).toContain('= -4 … 140 degF = 253.1 … 333.1 K');
+});

@@ -13,6 +13,7 @@ import { historySection } from './history-table.ts';
 import { modelSummary } from './hover-models.ts';
 import { agreementAt, factsOfReading, wordsOfVisit } from './hover-visits.ts';
 import { factLine, factSection, inlineCode, sectionsTogether } from './markdown.ts';
+import { dimensionAt } from './place-dimension.ts';
 import { recordingSections } from './recording-section.ts';
 import { kindBeside, schemaAt } from './schema-path.ts';
 import { factsOfSpace } from './subject-facts.ts';
@@ -70,13 +71,14 @@ function describe({ parsed }: Analysis, location: Location): readonly string[] {
   const meaning = schema.enumDescriptions?.[schema.enum?.indexOf(text) ?? -1];
   return [
     location.on === 'value' && meaning !== undefined ? `**${text}**: ${meaning}` : `${heading}${description}`,
-    location.on === 'value' && schema.quantity !== undefined ? inOtherUnits(text, schema.quantity.dimension) : '',
+    location.on === 'value' && schema.quantity !== undefined
+      ? inOtherUnits(text, dimensionAt(parsed.kind, location))
+      : '',
     schema.default === undefined ? '' : `Built in: ${inlineCode(String(schema.default))}`,
   ];
 }
 
-function inOtherUnits(text: string, annotated: string): string {
-  const dimension = annotated in DIMENSIONS ? (annotated as Dimension) : undefined;
+function inOtherUnits(text: string, dimension: Dimension | undefined): string {
   if (dimension === undefined) return '';
   const read = readRange(text, dimension);
   if (!read.ok) return '';
