@@ -62,10 +62,10 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     const items: WorkspaceDocumentDiagnosticReport[] = [];
     for (const uri of new Set([...workspace.files(), ...before.keys()])) {
       if (token.isCancellationRequested) break;
-      const resultId = workspace.stateOf(uri);
       const isOpen = documents.get(uri) !== undefined;
-      if (isOpen || before.get(uri) === resultId) continue;
+      if (isOpen || before.get(uri) === workspace.stateOf(uri)) continue;
       const analysis = await analysisOf(uri);
+      const resultId = workspace.stateOf(uri);
       const found = analysis === undefined ? [] : diagnosticsOf(analysis);
       workspace.release(uri);
       const kind = DocumentDiagnosticReportKind.Full;
