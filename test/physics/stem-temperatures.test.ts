@@ -42,6 +42,13 @@ describe('held end', () => {
     );
   });
 
+  it('without a length is as warm as the wall, with a head and without one', () => {
+    for (const headCelsius of [68, undefined]) {
+      const around = { length: 0, film: 30, airCelsius: 60, wallCelsius: 40, headCelsius };
+      expect(stemCelsius(STEEL, around, 0)).toBe(40);
+    }
+  });
+
   it('the slope at a head with the far end at air temperature carries the heat of Incropera table 3.4, case C', () => {
     const around = { length: 0.14, film: 30, airCelsius: 60, wallCelsius: 60, headCelsius: 68 };
     const section = Math.PI * 0.001 * 0.011;

@@ -31,6 +31,7 @@ export function stemCelsius(stem: Stem, around: StemSurroundings, distance: numb
   const toEnd = m * (length - distance);
   const ofWall = wallCelsius - airCelsius;
   if (headCelsius === undefined) return airCelsius + ofWall * coshRatio(toEnd, m * length);
+  if (length === 0) return wallCelsius; // the head stands at the wall, and there is no stem between
   const ofHead = headCelsius - airCelsius;
   return airCelsius + ofHead * sinhRatio(m * distance, m * length) + ofWall * sinhRatio(toEnd, m * length);
 }
@@ -40,8 +41,7 @@ function coshRatio(x: number, whole: number): number {
   return (Math.exp(x - whole) * (1 + Math.exp(-2 * x))) / (1 + Math.exp(-2 * whole));
 }
 
-/** sinh(x) / sinh(whole) for 0 ≤ x ≤ whole, without overflow; 0 and 1 at its ends where the whole is nothing. */
+/** sinh(x) / sinh(whole) for 0 ≤ x ≤ whole and a whole above 0, without overflow. */
 function sinhRatio(x: number, whole: number): number {
-  if (whole === 0) return x > 0 ? 1 : 0;
   return (Math.exp(x - whole) * Math.expm1(-2 * x)) / Math.expm1(-2 * whole);
 }
