@@ -5,7 +5,10 @@ import { LONGEST, processorTime } from './probe.ts';
 import { Random } from './random.ts';
 import { SEED_FILES } from './seed-files.ts';
 
-/** Every request that the server answers, and one that it does not know. */
+/**
+ * What the server answers, and one that it does not know. Left out are the findings of all files at once, which take as
+ * long as the files are many.
+ */
 export const REQUESTS = [
   'textDocument/hover',
   'textDocument/completion',
