@@ -24,8 +24,9 @@ export default defineConfig({
           include: ['test/editor/**/*.test.ts'],
           globalSetup: ['test/editor/global-setup.ts'],
           fileParallelism: false,
-          testTimeout: 180_000,
-          hookTimeout: 240_000,
+          expect: { poll: { timeout: 60_000, interval: 100 } }, // as long as the pages wait: PATIENCE
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
         },
       },
     ],

@@ -2,15 +2,16 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, it } from 'vitest';
-import { withPageForEachTest } from './page-of-test.ts';
-import { describeInEditor, type RunningEditor } from './running-editor.ts';
-import { openWorkbench, repeatUntilVisible, runCommand } from './workbench-page.ts';
+import { openSite } from './faulty-site.ts';
+import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor } from './running-editor.ts';
+import { viewIn } from './webview-page.ts';
+import { repeatUntil, runCommand } from './workbench-page.ts';
 
-const SITE_FILE = 'fennmoor.dewsite.yaml';
 const LARGEST_PACKAGE = 500_000;
 
 describeInEditor('what guides a user', () => {
-  let editor: RunningEditor;
+  let editor: EditorOfTest;
   let page: Page;
 
   withPageForEachTest((running, opened) => {
@@ -19,18 +20,20 @@ describeInEditor('what guides a user', () => {
   });
 
   it('the language status counts points and findings, and leads to the Problems panel', async () => {
-    await openSite();
-    const status = page.locator('.hover-language-status', { hasText: 'Points' });
-    await page.locator('#status\\.languageStatus').hover();
-    await status.filter({ hasText: /Points: 2, findings: [1-9]/ }).waitFor();
-    await repeatUntilVisible(
-      () => status.locator('a', { hasText: 'Show Problems' }).click(),
+    await openSite(page, editor);
+    const status = page.locator('.hover-language-status', { hasText: /Points: 2, findings: [1-9]/ });
+    await repeatUntil(async (within) => {
+      await page.mouse.move(0, 0); // a pointer that stays where it is asks for nothing
+      await page.locator('#status\\.languageStatus').hover(within);
+    }, status);
+    await repeatUntil(
+      (within) => status.locator('a', { hasText: 'Show Problems' }).click(within),
       page.locator('.markers-panel .marker-message').first(),
     );
   });
 
   it('the walkthrough shows its steps and their pages', async () => {
-    await openSite();
+    await openSite(page, editor);
     await openWalkthrough('From a New Site File');
     const titles = page.locator('.gettingStartedContainer .step-title');
     await expect
@@ -42,14 +45,14 @@ describeInEditor('what guides a user', () => {
         'Mend the findings',
         'Arrive at a clean point',
       ]);
-    await expect.poll(textsOfFrames, { timeout: 20_000 }).toContain('says which spaces there are');
+    await viewIn(page).locator('body', { hasText: 'says which spaces there are' }).waitFor();
   });
 
   it('in a German editor commands, questions and the walkthrough are German', async () => {
     await speakGerman();
-    await openSite();
+    await openSite(page, editor);
     await openWalkthrough('Von einer neuen Anlagendatei');
-    await expect.poll(textsOfFrames, { timeout: 20_000 }).toContain('sagt, welche Räume es gibt');
+    await viewIn(page).locator('body', { hasText: 'sagt, welche Räume es gibt' }).waitFor();
     await runCommand(page, 'Dewright: Diese Regel erklären');
     await page.locator('.quick-input-widget input[placeholder="Regel, die erklärt werden soll"]').waitFor();
   });
@@ -70,25 +73,9 @@ describeInEditor('what guides a user', () => {
     expect(packed.ok && statSync(packed.value.vsix).size).toBeLessThan(LARGEST_PACKAGE);
   });
 
-  /** Opens the site and waits until the extension is at work. */
-  async function openSite(): Promise<void> {
-    await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
-    await page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
-  }
-
   async function openWalkthrough(title: string): Promise<void> {
     await runCommand(page, 'Welcome: Open Walkthrough...');
     await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).click();
-  }
-
-  async function textsOfFrames(): Promise<string> {
-    const texts = page.frames().map((frame) =>
-      frame
-        .locator('body')
-        .textContent({ timeout: 1_000 })
-        .catch(() => ''),
-    );
-    return (await Promise.all(texts)).join('\n');
   }
 
   /** As a language pack would: the workbench then asks extensions for their German texts. */

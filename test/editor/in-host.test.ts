@@ -62,11 +62,13 @@ function tryFacts(
 }
 
 async function runServed(options: EditorOptions): Promise<readonly string[]> {
-  const { browser, server, folder, end } = await startEditor(options);
+  const { browser, server, end } = await startEditor(options);
+  const folder = copyOfWorkspace();
   try {
     return await runInHost(browser, pageWithSuite(server, await bundledSuite(), folder));
   } finally {
     await end();
+    rmSync(folder, { recursive: true });
   }
 }
 

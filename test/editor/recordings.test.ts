@@ -1,60 +1,77 @@
 import { appendFileSync, cpSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { loadDuckDB } from '../../server/src/recording/duckdb.ts';
 import { readMarks } from '../rules/fixture.ts';
+import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
 import { PROJECT_ROOT } from './paths.ts';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
+import { describeInEditor } from './running-editor.ts';
 import { hoverAt, openWorkbench, placeIn, problems } from './workbench-page.ts';
 
 const FIXTURE = join(PROJECT_ROOT, 'test/rules/log-outside-envelope');
 const VISIT = readMarks(readFileSync(join(FIXTURE, 'faulty.dewvisit.yaml'), 'utf8')).text;
 const VISIT_FILE = 'dryer.dewvisit.yaml';
-const PATIENCE = { timeout: 40_000 };
+const LOG = placeIn(VISIT, 'wet.csv');
 const HAS_DUCKDB = loadDuckDB([PROJECT_ROOT]).ok;
 
 describeInEditor('the recording of an open visit', () => {
-  let editor: RunningEditor;
+  let editor: EditorOfTest;
+  let page: Page;
 
-  afterEach(() => editor?.end());
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
+    layOut(editor.folder);
+  });
 
   it.skipIf(!HAS_DUCKDB)('is read with the DuckDB of the workspace, and again when it is written to', async () => {
-    editor = await startEditor();
-    layOut(editor.folder);
-    symlinkSync(join(PROJECT_ROOT, 'node_modules'), join(editor.folder, 'node_modules'));
-    const page = await open();
-    await expect.poll(() => rulesIn(page), PATIENCE).toContain('log-outside-envelope');
-    await expectHover(page, 'Outside the envelope for 20 min, 2 % of the time.');
+    bringDuckDB(editor.folder);
+    await openVisit(page, editor);
+    await expect.poll(() => rulesIn(page)).toContain('log-outside-envelope');
+    await hoverAt(page, LOG, { hasText: 'Outside the envelope for 20 min, 2 % of the time.' });
     cpSync(join(FIXTURE, 'dry.csv'), join(editor.folder, 'wet.csv'));
-    await expect.poll(() => rulesIn(page), PATIENCE).not.toContain('log-outside-envelope');
+    await expect.poll(() => rulesIn(page)).not.toContain('log-outside-envelope');
   });
 
   it('is not read without DuckDB, and its hover says what to install and where', async () => {
-    editor = await startEditor();
-    layOut(editor.folder);
     const unheard = `2026-09-10T00:00:00Z,60,50,${Date.now()}\n`; // what was read of a log before needs no DuckDB
     appendFileSync(join(editor.folder, 'wet.csv'), unheard);
-    const page = await open();
-    await expectHover(page, `run “npm install @duckdb/node-api” in ${editor.folder}`);
+    await openVisit(page, editor);
+    await hoverAt(page, LOG, { hasText: `run “npm install @duckdb/node-api” in ${editor.folder}` });
   });
-
-  it('is not read in a folder that the user does not trust', async () => {
-    editor = await startEditor({ restricted: true });
-    layOut(editor.folder);
-    symlinkSync(join(PROJECT_ROOT, 'node_modules'), join(editor.folder, 'node_modules'));
-    const page = await open();
-    await expectHover(page, 'native code, which is not started in a workspace that is not trusted');
-  });
-
-  async function open(): Promise<Page> {
-    const page = await editor.browser.newPage();
-    await openWorkbench(page, editor.server, editor.folder, VISIT_FILE);
-    return page;
-  }
 });
 
-/** The site of the fixture, its kit, a visit and its log, alone: the Problems panel draws no more rows than fit. */
+describeInEditor('in a folder that the user does not trust the recording of an open visit', () => {
+  let editor: EditorOfTest;
+  let page: Page;
+
+  withPageForEachTest(
+    (running, opened) => {
+      editor = running;
+      page = opened;
+      layOut(editor.folder);
+    },
+    { restricted: true },
+  );
+
+  it('is not read', async () => {
+    bringDuckDB(editor.folder);
+    await openVisit(page, editor);
+    const words = 'native code, which is not started in a workspace that is not trusted';
+    await hoverAt(page, LOG, { hasText: words });
+  });
+});
+
+function openVisit(page: Page, { server, folder }: EditorOfTest): Promise<void> {
+  return openWorkbench(page, server, folder, VISIT_FILE);
+}
+
+function bringDuckDB(folder: string): void {
+  symlinkSync(join(PROJECT_ROOT, 'node_modules'), join(folder, 'node_modules'));
+}
+
+/** The site of the fixture, its kit, a visit and its log, alone. */
 function layOut(folder: string): void {
   for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
   const site = readFileSync(join(FIXTURE, 'dryer.dewsite.yaml'), 'utf8');
@@ -66,14 +83,4 @@ function layOut(folder: string): void {
 
 async function rulesIn(page: Page): Promise<readonly string[]> {
   return (await problems(page)).map(({ code }) => code);
-}
-
-async function expectHover(page: Page, words: string): Promise<void> {
-  await expect
-    .poll(async () => {
-      const text = await (await hoverAt(page, placeIn(VISIT, 'wet.csv'))).textContent();
-      await page.keyboard.press('Escape');
-      return text;
-    }, PATIENCE)
-    .toContain(words);
 }

@@ -1,20 +1,28 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
-import { openWorkbench, problems } from './workbench-page.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { openSite } from './faulty-site.ts';
+import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor } from './running-editor.ts';
+import { openView } from './webview-page.ts';
+import { problems } from './workbench-page.ts';
 
 describeInEditor('in a folder that the user does not trust', () => {
-  let editor: RunningEditor;
+  let editor: EditorOfTest;
+  let page: Page;
 
-  beforeAll(async () => {
-    editor = await startEditor({ restricted: true });
-  });
-  afterAll(() => editor?.end());
+  withPageForEachTest(
+    (running, opened) => {
+      editor = running;
+      page = opened;
+    },
+    { restricted: true },
+  );
 
-  it('files are checked all the same', async () => {
-    const page = await editor.browser.newPage();
-    await openWorkbench(page, editor.server, editor.folder, 'fennmoor.dewsite.yaml');
+  it('files are checked, and the chart is shown, all the same', async () => {
+    await openSite(page, editor);
     await page.locator('.statusbar-item', { hasText: 'Restricted Mode' }).waitFor();
     const rules = async () => (await problems(page)).map((problem) => problem.code);
-    await expect.poll(rules, { timeout: 20_000 }).toContain('air-temperature-missing');
+    await expect.poll(rules).toContain('air-temperature-missing');
+    await openView(page, 'Dewright: Show the Moist-Air Chart', 'svg.drawing');
   });
 });

@@ -5,7 +5,7 @@ import type { Browser } from 'playwright-core';
 import { CACHE_FOLDER, PROJECT_ROOT } from './paths.ts';
 import type { WorkbenchServer } from './workbench-server.ts';
 
-const TIMEOUT = 120_000;
+const TIMEOUT = 240_000;
 
 /** Lies below the folder of the extension: the editor then runs it in the host that runs the extension. */
 export async function bundledSuite(): Promise<string> {
@@ -41,7 +41,7 @@ export async function runInHost(browser: Browser, address: string): Promise<read
   const ended = new Promise<void>((resolve) => {
     void page.exposeFunction('codeAutomationExit', () => resolve());
   });
-  await page.goto(address);
+  await page.goto(address, { timeout: TIMEOUT });
   await withinTime(ended, () => `The suite did not end. It wrote:\n${lines.join('\n')}`);
   await page.close();
   return lines;

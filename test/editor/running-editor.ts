@@ -1,5 +1,5 @@
 /** One running editor for the tests of a file. */
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
@@ -12,10 +12,6 @@ import { type ServerOptions, startWorkbenchServer, type WorkbenchServer } from '
 export interface RunningEditor {
   readonly browser: Browser;
   readonly server: WorkbenchServer;
-  /** A copy of the faulty workspace, to change at will. */
-  readonly folder: string;
-  /** Makes the folder as it was at first. */
-  resetFolder(): void;
   end(): Promise<void>;
 }
 
@@ -39,21 +35,14 @@ export async function startEditor({ isNewest = false, ...options }: EditorOption
   if (!editor.ok) throw new Error(editor.problem);
   const workbench = isNewest ? inject('newestWorkbench') : succeed(editor.value.workbench);
   if (!workbench.ok) throw new Error(workbench.problem);
-  const folder = copyOfWorkspace();
   const server = await startWorkbenchServer(workbench.value, { ...options, vsix: editor.value.vsix });
   const browser = await startBrowser(editor.value.chromium);
   return {
     browser,
     server,
-    folder,
-    resetFolder() {
-      rmSync(folder, { recursive: true });
-      cpSync(FAULTY_WORKSPACE, folder, { recursive: true });
-    },
     async end() {
       await browser.close();
       await server.stop();
-      rmSync(folder, { recursive: true });
     },
   };
 }

@@ -7,7 +7,7 @@ import { startBrowser } from './browser.ts';
 import { type EditorUnderTest, prepareEditor } from './editor-under-test.ts';
 import { PROJECT_ROOT } from './paths.ts';
 import { takeViewPictures } from './view-pictures.ts';
-import { goTo, hoverHere, openWorkbench, placeIn, problems, runCommand, showQuickFixes } from './workbench-page.ts';
+import { goTo, hoverHere, openWorkbench, placeIn, runCommand, showProblems, showQuickFixes } from './workbench-page.ts';
 import { startWorkbenchServer } from './workbench-server.ts';
 
 const SAMPLES = join(PROJECT_ROOT, 'samples');
@@ -53,14 +53,12 @@ async function takePictures({ workbench, chromium, vsix }: EditorUnderTest): Pro
 async function takePicturesOf(page: Page, site: string): Promise<void> {
   const take = (name: string) => page.screenshot({ path: join(PICTURES, `${name}.png`), animations: 'disabled' });
   await runCommand(page, 'View: Close Primary Side Bar');
-  await problems(page);
-  await page.locator('.markers-panel .marker-message').first().waitFor();
+  await (await showProblems(page)).locator('.marker-message').first().waitFor();
 
   const place = placeIn(site, SOUND_REPORT, SOUND_POINT);
   await goTo(page, place);
   for (let line = 0; line < LINES_BELOW_MIDDLE; line++) await page.keyboard.press('Control+ArrowUp');
-  const hover = await hoverHere(page);
-  await hover.filter({ hasText: 'expanded, k = 2' }).waitFor();
+  const hover = await hoverHere(page, { hasText: 'expanded, k = 2' });
   await enlarge(page, hover);
   await take('hover');
 

@@ -1,45 +1,40 @@
-import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { spawnSync } from 'node:child_process';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { describeInEditor, type RunningEditor, startEditor } from './running-editor.ts';
-import { goTo, openWorkbench, placeIn, problems, runCommand } from './workbench-page.ts';
-
-const SITE_FILE = 'fennmoor.dewsite.yaml';
-const PATIENCE = { timeout: 30_000 };
+import { beforeEach, expect, it } from 'vitest';
+import { openSite, placeInSite } from './faulty-site.ts';
+import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { describeInEditor } from './running-editor.ts';
+import { goTo, problems, runCommand } from './workbench-page.ts';
 
 describeInEditor('when the language server', () => {
-  let editor: RunningEditor;
+  let editor: EditorOfTest;
   let page: Page;
 
-  beforeAll(async () => {
-    editor = await startEditor();
+  withPageForEachTest((running, opened) => {
+    editor = running;
+    page = opened;
   });
-  afterAll(() => editor?.end());
   beforeEach(async () => {
-    page = await editor.browser.newPage();
-    await openWorkbench(page, editor.server, editor.folder, SITE_FILE);
-    await expect.poll(messages, PATIENCE).not.toEqual([]);
+    await expect.poll(serverProcesses).toEqual([]); // that of the page before
+    await openSite(page, editor);
   });
-  afterEach(() => page?.close());
 
   it('is killed in the middle of an edit, it comes back and knows what was typed', async () => {
-    const [killed = 0] = serverProcesses();
+    const killed = theServer();
     await typeBefore('78 degC', 'zz');
     process.kill(killed, 'SIGKILL');
     await page.keyboard.type('top');
-    await expect.poll(messages, PATIENCE).toContainEqual(expect.stringContaining('zztop'));
-    expectOneOtherThan(killed);
+    await expect.poll(messages).toContainEqual(expect.stringContaining('zztop'));
+    await expectOneOtherThan(killed);
   });
 
   it('hangs, the command to restart ends it and starts another', async () => {
-    const [hanging = 0] = serverProcesses();
+    const hanging = theServer();
     process.kill(hanging, 'SIGSTOP');
     await typeBefore('78 degC', 'zztop');
     await runCommand(page, 'Dewright: Restart the Language Server');
-    await expect.poll(messages, PATIENCE).toContainEqual(expect.stringContaining('zztop'));
-    expectOneOtherThan(hanging);
+    await expect.poll(messages).toContainEqual(expect.stringContaining('zztop'));
+    await expectOneOtherThan(hanging);
   });
 
   async function messages(): Promise<readonly string[]> {
@@ -47,19 +42,23 @@ describeInEditor('when the language server', () => {
   }
 
   async function typeBefore(words: string, typed: string): Promise<void> {
-    await goTo(page, placeIn(readFileSync(join(editor.folder, SITE_FILE), 'utf8'), words));
+    await goTo(page, placeInSite(editor, words));
     await page.keyboard.type(typed);
   }
 
   /** Those of this editor alone: their program lies in its folder. */
   function serverProcesses(): readonly number[] {
-    const found = execFileSync('pgrep', ['-f', `${editor.server.dataFolder}.*hosted.js`], { encoding: 'utf8' });
-    return found.trim().split('\n').map(Number);
+    const { stdout } = spawnSync('pgrep', ['-f', `${editor.server.dataFolder}.*hosted.js`], { encoding: 'utf8' });
+    return [...stdout.matchAll(/\d+/g)].map(Number);
   }
 
-  function expectOneOtherThan(ended: number): void {
+  function theServer(): number {
     const [server, ...others] = serverProcesses();
-    expect(others).toEqual([]);
-    expect(server).not.toBe(ended);
+    if (server === undefined || others.length > 0) throw new Error('there is not one server');
+    return server;
+  }
+
+  async function expectOneOtherThan(ended: number): Promise<void> {
+    await expect.poll(() => serverProcesses().map((server) => server === ended)).toEqual([false]);
   }
 });

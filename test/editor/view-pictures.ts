@@ -1,18 +1,19 @@
 /** Takes the README's pictures of the views, each in the light and the dark theme, with a sample open beside it. */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Frame, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { commitFolder } from './committed-folder.ts';
-import { openView } from './webview-page.ts';
+import { openView, type View } from './webview-page.ts';
 import { goTo, openWorkbench, placeIn, runCommand } from './workbench-page.ts';
 import type { WorkbenchServer } from './workbench-server.ts';
 
 const SITE_FILE = 'timber-kilns.dewsite.yaml';
 const THEMES = { light: 'Default Light Modern', dark: 'Default Dark Modern' };
+/** px, below the picture: where the cursor is stands there. */
+const STATUS_BAR = 22;
 /** What else a window has says nothing here. */
 const ONLY_EDITORS = {
   'workbench.activityBar.location': 'hidden',
-  'workbench.statusBar.visible': false,
   'workbench.layoutControl.enabled': false,
   'window.commandCenter': false,
   'breadcrumbs.enabled': false,
@@ -27,7 +28,7 @@ interface ViewPicture {
   readonly expected: string;
   /** px, of the half of the window that the view is in. */
   readonly size: { readonly width: number; readonly height: number };
-  readonly prepare?: (view: Frame) => Promise<void>;
+  readonly prepare?: (view: View) => Promise<void>;
   /** What the file says in the picture, where that is not what is committed. */
   readonly edit?: (site: string) => string;
 }
@@ -109,7 +110,8 @@ export async function takeViewPictures(
       const { name, size, edit } = picture;
       const site = edit?.(committed) ?? committed;
       writeFileSync(join(samples, SITE_FILE), site);
-      const page = await browser.newPage({ viewport: { ...size, width: 2 * size.width } });
+      const viewport = { width: 2 * size.width, height: size.height + STATUS_BAR };
+      const page = await browser.newPage({ viewport });
       await openWorkbench(page, server, samples, SITE_FILE);
       await takeView(page, site, picture);
       const clip = { ...size, x: size.width, y: 0 };

@@ -1,5 +1,5 @@
 /**
- * What a user sees and does in a view beside the file. A test of a view runs its command and gets the frame of its page:
+ * What a user sees and does in a view beside the file:
  *
  *     const view = await openView(page, 'Dewright: Show the Moist-Air Chart', 'svg.drawing');
  *     await view.locator('[data-file]', { hasText: 'warm-up' }).click();
@@ -7,45 +7,44 @@
  *
  * What the page's content policy refuses stands in the console, so `watchConsoleErrors` tells of it.
  */
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Frame, Page } from 'playwright-core';
+import { join } from 'node:path';
+import type { FrameLocator, Page } from 'playwright-core';
 import { runCommand } from './workbench-page.ts';
 
-const PATIENCE = 20_000;
-const BETWEEN_LOOKS = 100;
+/** Found anew for whatever is done in it, for the editor makes its frames anew whenever the view had been hidden. */
+export type View = FrameLocator;
+
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 /** The views are part of the editor: what is demanded of whole pages besides is for the editor to do. */
 const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'best-practice'];
 
-/** Opens a view by the title of its command, and waits until it shows what is expected. */
-export async function openView(page: Page, command: string, expected: string): Promise<Frame> {
-  await runCommand(page, command);
-  return viewWith(page, expected);
+/** The one view that is in sight. */
+export function viewIn(page: Page): View {
+  return page.locator('iframe.webview').filter({ visible: true }).contentFrame().frameLocator('#active-frame');
 }
 
-/** The frame of the view that shows what is expected; the editor makes it anew whenever the view had been hidden. */
-export async function viewWith(page: Page, expected: string): Promise<Frame> {
-  const deadline = Date.now() + PATIENCE;
-  while (Date.now() < deadline) {
-    for (const frame of page.frames()) {
-      const isShown = await frame
-        .locator(expected)
-        .first()
-        .isVisible()
-        .catch(() => false);
-      if (isShown) return frame;
-    }
-    await page.waitForTimeout(BETWEEN_LOOKS);
-  }
-  throw new Error(`no view shows ${expected}`);
+/** Opens a view by the title of its command, and waits until it shows what is expected. */
+export async function openView(page: Page, command: string, expected: string): Promise<View> {
+  await runCommand(page, command);
+  const view = viewIn(page);
+  await view.locator(expected).first().waitFor();
+  return view;
+}
+
+/** Has the folder be shown in a theme of the editor. */
+export function setTheme(folder: string, theme: string): void {
+  mkdirSync(join(folder, '.vscode'), { recursive: true });
+  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }));
 }
 
 /** What axe-core finds in a view that hinders people: each rule that is broken, with the elements that break it. */
-export async function accessibilityFaults(view: Frame): Promise<readonly string[]> {
-  await view.evaluate(readFileSync(AXE, 'utf8'));
+export async function accessibilityFaults(view: View): Promise<readonly string[]> {
+  const body = view.locator('body');
+  await body.evaluate(readFileSync(AXE, 'utf8'));
   const run = `axe.run(document, { runOnly: ${JSON.stringify(STANDARDS)}, resultTypes: ['violations'] })`;
-  const { violations } = (await view.evaluate(run)) as AxeResult;
+  const { violations }: AxeResult = await body.evaluate(run);
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);

@@ -24,7 +24,7 @@ export interface ServerOptions {
   readonly inBrowser?: boolean;
 }
 
-const START_TIMEOUT = 30_000;
+const START_TIMEOUT = 60_000;
 const STOP_TIMEOUT = 4_000;
 
 /** Nothing that moves, asks the network or opens by itself. */

@@ -4,7 +4,7 @@ import * as vscode from 'vscode';
 export const SITE_FILE = 'fennmoor.dewsite.yaml';
 export const KIT_FILE = 'kits/fennmoor.dewkit.yaml';
 
-const PATIENCE = 20_000;
+const PATIENCE = 60_000;
 const BETWEEN_LOOKS = 50;
 
 export function extension(): vscode.Extension<unknown> {
