@@ -5,7 +5,8 @@ import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { applyEdits } from '../../server/src/base/text-range.ts';
 import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
-import { type Expected, findingsOf, fixtureFolders, fixtureOf, readMarks } from './fixture.ts';
+import { type Expected, findingsOf, fixtureFolders, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
+import { withoutEachKey } from './left-out.ts';
 
 it('every rule has its fixture, and every fixture its rule', () => {
   expect(fixtureFolders().toSorted()).toEqual(RULES.map(({ name }) => name).toSorted());
@@ -55,14 +56,39 @@ describe.each(RULES.map((rule) => [rule.name, rule] as const))('%s', (name, rule
     expect(findingsOf(fixture, file, texts).filter((finding) => finding.rule === name)).toEqual([]);
   });
 
-  it('each finding comes with the facts, the places and the fixes that are written down beside its example', async () => {
+  it('all that is told with its findings, and what they need, is written down beside its examples', async () => {
     const told = faulty.flatMap((file) => {
       const { text } = readMarks(fixture.read(file));
       const findings = findingsOf(fixture, file, new Map([[file, text]])).filter((finding) => finding.rule === name);
-      return [file, ...findings.map((finding) => inFull(finding, file, text))];
+      return [file, ...findings.map((finding) => inFull(finding, file, text)), ...needed(file, text)];
     });
     await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
   });
+
+  /** Without which keys of the example the rule is silent, and without which it says something else. */
+  function needed(file: string, text: string): readonly string[] {
+    const uri = fileUri(fixture.path(file));
+    const workspace = workspaceOf(fixture, file, new Map());
+    const told = (example: string): string => {
+      workspace.set(uri, example);
+      const findings = workspace.analysis(uri)?.findings ?? [];
+      return findings.flatMap(({ rule, message }) => (rule === name ? [message] : [])).join('\n');
+    };
+    const before = told(text);
+    const without = withoutEachKey(text).map(({ key, text: rest }) => ({ key, now: told(rest) }));
+    const list = (words: string, keys: readonly { readonly key: string }[]): readonly string[] =>
+      keys.length === 0 ? [] : [`${words}:\n${keys.map(({ key }) => `  ${key}`).join('\n')}`];
+    return [
+      ...list(
+        'Silent without',
+        without.filter(({ now }) => now === ''),
+      ),
+      ...list(
+        'Says something else without',
+        without.filter(({ now }) => now !== '' && now !== before),
+      ),
+    ];
+  }
 
   it('says what is wrong in sentences', () => {
     for (const file of faulty) {
