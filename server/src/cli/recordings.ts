@@ -1,27 +1,19 @@
 /** Has recordings read for the command line, with progress on a terminal. */
-import { dirname, join, resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { Workspace } from '../analysis/workspace.ts';
 import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import { readAsInstalled } from '../recording/installed-reader.ts';
 import type { ReadRequest } from '../recording/read-log.ts';
-import { readInProcess } from '../recording/reader-process.ts';
 import { shownPath } from './load.ts';
-
-/** The folder of the package: DuckDB is installed with it, and native code from elsewhere is not loaded. */
-const OWN_FOLDER = join(__dirname, '..', '..');
 
 export async function readRecording(request: ReadRequest, trustDetection: boolean): Promise<RecordingAnswer> {
   const { stderr } = process;
   const show = (text: string): void => {
     if (stderr.isTTY) stderr.write(`\r\u001b[K${text}`);
   };
-  const answer = await readInProcess(
-    { ...request, trustDetection, duckdbFolders: [OWN_FOLDER] },
-    {
-      program: join(__dirname, 'recording.js'),
-      onProgress: (share) => show(`reading ${shownPath(request.path)}: ${Math.floor(share * 100)} %`),
-    },
-  );
+  const onProgress = (share: number): void => show(`reading ${shownPath(request.path)}: ${Math.floor(share * 100)} %`);
+  const answer = await readAsInstalled({ ...request, trustDetection }, { onProgress });
   show('');
   return answer;
 }

@@ -1,6 +1,6 @@
 /** File access on the disk, for editors whose client does not read files for the server. Only in the workspace folders. */
 import { readFile, realpath, stat } from 'node:fs/promises';
-import { relative, sep } from 'node:path';
+import { join, sep } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import { filesBelow } from '../cli/find-files.ts';
 import { LARGEST_FILE } from '../syntax/parse-file.ts';
@@ -27,8 +27,5 @@ export function accessOnDisk(folders: readonly string[]): FileAccess {
 export async function isInside(folders: readonly string[], path: string): Promise<boolean> {
   const file = await realpath(path);
   const known = await Promise.all(folders.map((folder) => realpath(folder).catch(() => [])));
-  return known.flat().some((folder) => {
-    const inside = relative(folder, file);
-    return inside !== '..' && !inside.startsWith(`..${sep}`);
-  });
+  return known.flat().some((folder) => file.startsWith(join(folder, sep)));
 }

@@ -1,12 +1,8 @@
 /** Has recordings read in a process of Node, for editors whose client does not. */
-import { join } from 'node:path';
 import { filePath } from '../analysis/file-location.ts';
-import { readInProcess } from '../recording/reader-process.ts';
+import { readAsInstalled } from '../recording/installed-reader.ts';
 import { isInside } from './disk-access.ts';
 import type { RecordingReader } from './recording-reader.ts';
-
-/** The folder of the package: DuckDB is installed with it, and native code from elsewhere is not loaded. */
-const OWN_FOLDER = join(__dirname, '..', '..');
 
 /** @param folders absolute paths of the workspace folders, outside of which nothing is read */
 export function readerFromDisk(folders: readonly string[]): RecordingReader {
@@ -16,9 +12,6 @@ export function readerFromDisk(folders: readonly string[]): RecordingReader {
     if (!mayBeRead) return { kind: 'problem', sentence: 'Recordings outside the workspace are not read.' };
     const cancelling = new AbortController();
     token.onCancellationRequested(() => cancelling.abort());
-    return readInProcess(
-      { path, columns, basis, trustDetection: false, duckdbFolders: [OWN_FOLDER] },
-      { program: join(__dirname, 'recording.js'), onProgress, signal: cancelling.signal },
-    );
+    return readAsInstalled({ path, columns, basis, trustDetection: false }, { onProgress, signal: cancelling.signal });
   };
 }

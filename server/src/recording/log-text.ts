@@ -71,7 +71,7 @@ function delimiterOf(first: string, sample: readonly string[]): string | undefin
 }
 
 /** The cells of a line; a quoted one may hold the delimiter, and a doubled quote stands for one. */
-export function cellsOf(line: string, delimiter: string): readonly string[] {
+function cellsOf(line: string, delimiter: string): readonly string[] {
   const cells: string[] = [];
   let cell = '';
   let inQuotes = false;
