@@ -1,9 +1,11 @@
 import type { Impossibility } from '../evaluate/envelope-limits.ts';
 import { showFact } from '../evaluate/fact.ts';
 import type { PhaseEvaluation } from '../evaluate/phase.ts';
+import { pressureExtreme } from '../evaluate/pressure-extreme.ts';
+import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
-import type { FixDraft, Rule } from './rule.ts';
+import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { inCorner } from './support/words.ts';
 
 export const rule: Rule = {
@@ -11,7 +13,7 @@ export const rule: Rule = {
   group: 'Quantities',
   severity: 'error',
   title:
-    'An envelope holds air that cannot be: over 100 %RH, a dew point above the highest temperature, or more vapour than pressure.',
+    'An envelope holds air that cannot be: over 100 %RH, a dew point above the highest temperature, more vapour than pressure, or no pressure at all.',
   why: 'Nothing is computed from such an envelope, so that nothing about its points is checked.',
   mend: 'Clip the humidity to what the hottest air can hold, or correct the temperature or the pressure.',
   leavesAlone:
@@ -22,29 +24,47 @@ export const rule: Rule = {
     'envelope/PHASE/highest-dew-point',
     'envelope/PHASE/lowest-depression',
     'envelope/PHASE/highest-vapour-pressure',
+    'pressure/lowest',
   ],
   fixes: ['choice'],
   check: {
-    space: ({ phases, located }) =>
-      phases.flatMap((phase) => {
-        const { impossible, envelope } = phase;
-        if (impossible === undefined) return [];
-        const { found, limit, kind } = impossible;
-        const { pressure } = located.value;
-        const ofPressure = kind === 'vapour-over-pressure' && pressure !== undefined;
-        const related = ofPressure
-          ? { message: 'The pressure of the space.', origin: pressure.origin }
-          : { message: 'The air temperature of the envelope.', origin: envelope.temperature.origin };
-        return {
-          message: words(impossible),
-          origin: envelope.humidity.origin,
-          facts: [found, limit],
-          related: [related],
-          fixes: clip(phase, impossible),
-        };
-      }),
+    space: (space) => [...withoutPressure(space), ...space.phases.flatMap((phase) => impossiblePhase(phase, space))],
   },
 };
+
+/** Against the air outside a pressure may be written lower than a vacuum. */
+function withoutPressure(space: SpaceEvaluation): readonly FindingDraft[] {
+  const { pressure } = space.located.value;
+  const lowest = pressureExtreme(space, 'lowest');
+  if (pressure === undefined || space.pressure.source !== 'given' || lowest.value > 0) return [];
+  return [
+    {
+      message: `The pressure goes down to ${showFact(lowest)}, absolute, and air has a pressure above zero: nothing is computed in this space. Give the absolute pressure, or that against the air outside with (g) behind it.`,
+      origin: pressure.origin,
+      facts: [lowest],
+    },
+  ];
+}
+
+function impossiblePhase(phase: PhaseEvaluation, { located }: SpaceEvaluation): readonly FindingDraft[] {
+  const { impossible, envelope } = phase;
+  if (impossible === undefined) return [];
+  const { found, limit, kind } = impossible;
+  const { pressure } = located.value;
+  const ofPressure = kind === 'vapour-over-pressure' && pressure !== undefined;
+  const related = ofPressure
+    ? { message: 'The pressure of the space.', origin: pressure.origin }
+    : { message: 'The air temperature of the envelope.', origin: envelope.temperature.origin };
+  return [
+    {
+      message: words(impossible),
+      origin: envelope.humidity.origin,
+      facts: [found, limit],
+      related: [related],
+      fixes: clip(phase, impossible),
+    },
+  ];
+}
 
 function words({ kind, found, limit }: Impossibility): string {
   const corner = inCorner(found);

@@ -31,11 +31,11 @@ export const rule: Rule = {
 
 function tooNarrow(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): readonly FindingDraft[] {
   const { use, lowest, highest, range } = carried;
-  const { name, quantity, carries, span } = use;
-  if (carries === undefined || span === undefined || holds(carries, range)) return [];
-  const beyond = range.high > carries.high ? highest : lowest;
+  const { name, quantity, span } = use;
+  if (span === undefined || holds(span.value, range)) return [];
+  const beyond = range.high > span.value.high ? highest : lowest;
   const { title, dimension } = quantityInfo(quantity);
-  const shown = showRange(carries.low, carries.high, dimension);
+  const shown = showRange(span.value.low, span.value.high, dimension);
   return [
     {
       message: `The ${title} runs from ${showFact(lowest)} to ${showFact(highest)}${inCorner(beyond)}, beyond the span of ${name}, ${shown}: the signal stands still at its end. Widen the span.`,
