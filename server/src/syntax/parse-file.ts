@@ -16,33 +16,31 @@ export const LARGEST_FILE = 20_000_000;
  */
 export function parseFile(text: string, entryKeys: ReadonlySet<string>, before?: SyntaxTree): SyntaxTree {
   if (text.length > LARGEST_FILE) return { text, parts: [{ part: tooLarge(), offset: 0, line: 0 }] };
-  if (before === undefined) return treeOf(text, splitFile(text, entryKeys), []);
+  if (before === undefined) return { text, parts: partsOf(text, splitFile(text, entryKeys), []) };
   const change = changeBetween(before.text, text);
   if (change === undefined) return before;
-  const known = before.parts;
-  const stretches = known.map(({ part, offset }) => ({
-    path: part.path,
-    start: offset,
-    end: offset + part.text.length,
-  }));
-  const { stretches: found, front, back } = splitAgain(text, entryKeys, stretches, change);
-  const added = found.length - known.length;
-  const kept = found.map((_, index) => {
-    if (index < front) return known[index]?.part;
-    return index >= found.length - back ? known[index - added]?.part : undefined;
-  });
-  return treeOf(text, found, kept);
+  const { front, between, back } = splitAgain(text, entryKeys, before.parts, change);
+  const parts = partsOf(text, between, before.parts.slice(0, front));
+  const following = before.parts.slice(before.parts.length - back);
+  const moved = change.newEnd - change.oldEnd;
+  const movedLines = lineAfter(parts) - (following[0]?.line ?? 0);
+  for (const { part, offset, line } of following) parts.push({ part, offset: offset + moved, line: line + movedLines });
+  return { text, parts };
 }
 
-function treeOf(text: string, stretches: readonly Stretch[], known: readonly (Part | undefined)[]): SyntaxTree {
-  const parts: PlacedPart[] = [];
-  let line = 0;
-  for (const [index, { path, start, end }] of stretches.entries()) {
-    const part = known[index] ?? parsePart(path, ownCopy(text.slice(start, end)));
-    parts.push({ part, offset: start, line });
-    line += linesOf(part).lineCount - 1;
+/** @param parts what stands above; gets those of the stretches */
+function partsOf(text: string, stretches: readonly Stretch[], parts: PlacedPart[]): PlacedPart[] {
+  for (const { path, start, end } of stretches) {
+    const part = parsePart(path, ownCopy(text.slice(start, end)));
+    parts.push({ part, offset: start, line: lineAfter(parts) });
   }
-  return { text, parts };
+  return parts;
+}
+
+/** The line that the next part starts on. */
+function lineAfter(parts: readonly PlacedPart[]): number {
+  const last = parts.at(-1);
+  return last === undefined ? 0 : last.line + linesOf(last.part).lineCount - 1;
 }
 
 /** The engine cuts a text out of another by pointing into it: a part would keep its whole file in memory, for every edit. */
@@ -52,9 +50,8 @@ function ownCopy(cut: string): string {
 
 /** Offsets and lines of a whole file, from those of its parts. */
 export function linesOfTree({ text, parts }: SyntaxTree): LineIndex {
-  const last = parts.at(-1);
   return {
-    lineCount: last === undefined ? 1 : last.line + linesOf(last.part).lineCount,
+    lineCount: lineAfter(parts) + 1,
     positionAt(offset) {
       const clamped = Math.max(0, Math.min(offset, text.length));
       const placed = lastPlaced(parts, (candidate) => candidate.offset <= clamped);

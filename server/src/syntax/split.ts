@@ -7,6 +7,7 @@
  * typing, the damage ends at the same line. What this reasoning does not cover is not split at all.
  */
 import type { TextChange } from '../base/text-change.ts';
+import type { PlacedPart } from './nodes.ts';
 
 export interface Stretch {
   readonly path: readonly string[];
@@ -46,60 +47,57 @@ interface OpenMap {
 export function splitFile(text: string, entryKeys: ReadonlySet<string>): readonly Stretch[] {
   const starts: Start[] = [];
   const splittable = scan(text, 0, undefined, entryKeys, starts, () => false);
-  return splittable && starts.length > 0 ? stretchesOf(starts, text.length) : [whole(text)];
+  return splittable && starts.length > 0 ? stretchesOf(starts, 0, text.length) : [whole(text)];
 }
 
 export interface SplitAgain {
-  readonly stretches: readonly Stretch[];
-  /** How many stretches at the front, and how many at the back, hold what they held before. */
+  /** How many parts at the front, and how many at the back, hold what they held before. */
   readonly front: number;
   readonly back: number;
+  readonly between: readonly Stretch[];
 }
 
 /** Splits a changed text; scans only from before the change to where the old starts come back. */
 export function splitAgain(
   text: string,
   entryKeys: ReadonlySet<string>,
-  before: readonly Stretch[],
+  before: readonly PlacedPart[],
   change: TextChange,
 ): SplitAgain {
-  const coldly = (): SplitAgain => ({ stretches: splitFile(text, entryKeys), front: 0, back: 0 });
-  if (before[0]?.path.length === 0) return coldly();
-  const front = Math.max(0, before.findLastIndex(({ start }) => start < change.start) - 1);
+  const coldly = (): SplitAgain => ({ between: splitFile(text, entryKeys), front: 0, back: 0 });
+  if (before[0]?.part.path.length === 0) return coldly();
+  const front = Math.max(0, before.findLastIndex(({ offset }) => offset < change.start) - 1);
   const moved = change.newEnd - change.oldEnd;
-  let old = before.findIndex(({ start }) => start > change.oldEnd);
+  let old = before.findIndex(({ offset }) => offset > change.oldEnd);
   if (old < 0) old = before.length;
-  const starts: Start[] = before.slice(0, front).map(({ path, start }) => ({ path, at: start }));
+  const starts: Start[] = [];
   const from = front === 0 ? undefined : before[front];
+  const begin = from?.offset ?? 0;
   const resumed = from === undefined ? undefined : openMapAt(text, from);
   let back = 0;
-  const splittable = scan(text, from?.start ?? 0, resumed, entryKeys, starts, (start) => {
-    while (old < before.length && (before[old]?.start ?? 0) + moved < start.at) old++;
+  const splittable = scan(text, begin, resumed, entryKeys, starts, (start) => {
+    while (old < before.length && (before[old]?.offset ?? 0) + moved < start.at) old++;
     const same = before[old];
-    if (same === undefined || same.start + moved !== start.at || !samePath(same.path, start.path)) return false;
+    if (same === undefined || same.offset + moved !== start.at || !samePath(same.part.path, start.path)) return false;
     back = before.length - old;
     return true;
   });
   if (!splittable || starts.length === 0) return coldly();
-  const tail = before.slice(before.length - back).map(({ path, start }) => ({ path, at: start + moved }));
-  const stretches = stretchesOf([...starts, ...tail], text.length);
-  return { stretches, front: untouchedFrom(front, stretches, before, change.start), back };
+  const following = before[before.length - back];
+  const end = following === undefined ? text.length : following.offset + moved;
+  const between = stretchesOf(starts, begin, end);
+  const untouched = untouchedOf(between, before.slice(front, front + between.length), change.start);
+  return { front: front + untouched, between: between.slice(untouched), back };
 }
 
-/** The scan began anew one stretch before the change: that one counts as untouched where the change did not reach it. */
-function untouchedFrom(
-  front: number,
-  now: readonly Stretch[],
-  before: readonly Stretch[],
-  changeStart: number,
-): number {
-  let untouched = front;
-  for (; untouched < Math.min(now.length, before.length); untouched++) {
-    const [own, old] = [now[untouched], before[untouched]];
-    if (own === undefined || old === undefined || own.end > changeStart) break;
-    if (own.start !== old.start || own.end !== old.end || !samePath(own.path, old.path)) break;
-  }
-  return untouched;
+/** The scan began anew one part before the change: that one counts as untouched where the change did not reach it. */
+function untouchedOf(now: readonly Stretch[], before: readonly PlacedPart[], changeStart: number): number {
+  const touched = now.findIndex(({ path, start, end }, index) => {
+    const old = before[index];
+    if (old === undefined || end > changeStart) return true;
+    return start !== old.offset || end !== old.offset + old.part.text.length || !samePath(path, old.part.path);
+  });
+  return touched < 0 ? now.length : touched;
 }
 
 /**
@@ -149,18 +147,19 @@ function scan(
 }
 
 /** The state of the scan as it comes to a start that is known. */
-function openMapAt(text: string, { path, start }: Stretch): OpenMap | undefined {
+function openMapAt(text: string, { part: { path }, offset }: PlacedPart): OpenMap | undefined {
   if (path.length < 2) return undefined;
-  let at = start;
+  let at = offset;
   while (text.charCodeAt(at) === SPACE) at++;
-  return { key: path[0] ?? '', indent: at - start };
+  return { key: path[0] ?? '', indent: at - offset };
 }
 
-function stretchesOf(starts: readonly Start[], length: number): readonly Stretch[] {
+/** The first holds what stands before its key too. */
+function stretchesOf(starts: readonly Start[], begin: number, end: number): readonly Stretch[] {
   return starts.map(({ path, at }, index) => ({
     path,
-    start: index === 0 ? 0 : at,
-    end: starts[index + 1]?.at ?? length,
+    start: index === 0 ? begin : at,
+    end: starts[index + 1]?.at ?? end,
   }));
 }
 
