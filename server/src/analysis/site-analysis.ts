@@ -137,14 +137,12 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
   const loaded: LoadedKit[] = [];
   const kitFiles: FileModel[] = [];
   let complete = model.header !== undefined && !model.brokenKeys.has('site');
-  const listed = new Set(model.header?.value.kits?.value.map(({ value }) => value));
-  const others = surroundings.kitFiles.map((kit) => relativeName(file, kit)).filter((kit) => !listed.has(kit));
   const kits = (model.header?.value.kits?.value ?? []).map((named): KitReference => {
     const uri = resolveFile(file, named.value);
     const kit = fileKindOf(named.value) === 'kit' ? surroundings.parsed(uri) : undefined;
     if (kit === undefined) {
       complete = false;
-      return { named, file: uri, state: fileKindOf(named.value) === 'kit' ? 'missing' : 'not-a-kit-name', others };
+      return { named, file: uri, state: fileKindOf(named.value) === 'kit' ? 'missing' : 'not-a-kit-name' };
     }
     const read = kitModelOf(kit.model);
     if (!kitFiles.includes(kit.model)) {
@@ -152,7 +150,7 @@ function kitsOf(file: string, model: SiteModel, surroundings: Surroundings, befo
       kitFiles.push(kit.model);
     }
     if (kit.model.brokenKeys.size > 0) complete = false;
-    return { named, file: uri, state: 'loaded', kit: read, others };
+    return { named, file: uri, state: 'loaded', kit: read };
   });
   const same =
     before?.catalogue.complete === complete &&

@@ -25,7 +25,7 @@ export const rule: Rule = {
   fixes: ['choice'],
   check: {
     site: (view) => [
-      ...view.kits.flatMap((kit) => kitNotThere(kit)),
+      ...view.kits.flatMap((kit) => kitNotThere(kit, view)),
       ...unknownReferences(view).map((reference) => notThere(reference, view)),
       ...rulesNotThere(view),
     ],
@@ -43,6 +43,9 @@ const WORDS: Readonly<Record<Reference['to'], string>> = {
   receivers: 'no receiver of the kits that the site names',
 };
 
+/** The words that a source of air temperature may be besides a tag. */
+const SOURCE_WORDS = ['air-temperature-probe', 'humidity-probe'];
+
 const KIND_WORDS: Readonly<Record<ModelKind, string>> = {
   humidityProbes: 'a humidity probe',
   temperatureProbes: 'a temperature probe',
@@ -52,7 +55,7 @@ const KIND_WORDS: Readonly<Record<ModelKind, string>> = {
 
 function notThere(reference: Reference, view: SiteView): FindingDraft {
   const { to, named, subject } = reference;
-  const known = [...(knownNames(view)[to] ?? [])];
+  const known = [...(to === 'point' ? SOURCE_WORDS : []), ...(knownNames(view)[to]?.keys() ?? [])];
   const near = nearestWord(named.value, known)?.word;
   return {
     message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
@@ -82,8 +85,9 @@ function definitions({ to, named }: Reference, view: SiteView): readonly FixDraf
   return [...nameKitThatHas(view, to, named.value), ...defineModel(view, to, named.value)];
 }
 
-function kitNotThere({ named, state, others }: KitReference): readonly FindingDraft[] {
+function kitNotThere({ named, state }: KitReference, view: SiteView): readonly FindingDraft[] {
   if (state === 'loaded') return [];
+  const others = view.otherKits().map(({ name }) => name);
   const near = others.length === 1 ? others[0] : nearestWord(named.value, others)?.word;
   const message =
     state === 'missing'

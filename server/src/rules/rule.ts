@@ -113,8 +113,6 @@ export interface KitReference {
   readonly state: 'loaded' | 'missing' | 'not-a-kit-name';
   /** Where it is loaded. */
   readonly kit?: KitModel;
-  /** The kit files of the workspace that the site does not list, as it would name them. */
-  readonly others: readonly string[];
 }
 
 /** One kit as a whole. */

@@ -18,10 +18,10 @@ export interface Reference {
 }
 
 /** What may be named of each kind; undefined where not all of it is known, so that nothing can be said. */
-export type KnownNames = Readonly<Record<Reference['to'], ReadonlySet<string> | undefined>>;
+export type KnownNames = Readonly<Record<Reference['to'], Names | undefined>>;
 
-/** The words that a source of air temperature may be besides a tag. */
-const SOURCE_WORDS = ['air-temperature-probe', 'humidity-probe'];
+/** A set of names, or a map by name. */
+export type Names = Pick<ReadonlyMap<string, unknown>, 'has' | 'keys'>;
 
 export const MODEL_KINDS: readonly ModelKind[] = ['humidityProbes', 'temperatureProbes', 'transmitters', 'receivers'];
 
@@ -42,16 +42,15 @@ export function referencesOf({ settings, points }: SiteView): readonly (readonly
 /** Those that stand for nothing. */
 export const unknownReferences = remembered((view: SiteView): readonly Reference[] => {
   const known = knownNames(view);
-  return referencesOf(view).flatMap((references) =>
-    references.filter(({ to, named }) => known[to]?.has(named.value) === false),
-  );
+  const isUnknown = ({ to, named }: Reference): boolean => known[to]?.has(named.value) === false;
+  return referencesOf(view).flatMap((references) => references.filter(isUnknown));
 });
 
 export const knownNames = remembered(({ model, catalogue }: SiteView): KnownNames => {
-  const models = (kind: ModelKind) => (catalogue.complete ? new Set(catalogue[kind].keys()) : undefined);
+  const models = (kind: ModelKind) => (catalogue.complete ? catalogue[kind] : undefined);
   return {
-    space: model.brokenKeys.has('spaces') ? undefined : new Set(model.spaces.keys()),
-    point: model.brokenKeys.has('points') ? undefined : new Set([...SOURCE_WORDS, ...model.points.keys()]),
+    space: model.brokenKeys.has('spaces') ? undefined : model.spaces,
+    point: model.brokenKeys.has('points') ? undefined : model.points,
     salt: new Set(SALT_NAMES),
     humidityProbes: models('humidityProbes'),
     temperatureProbes: models('temperatureProbes'),
