@@ -19,7 +19,8 @@ export interface Acceptance {
 const FORM = /^#\s*accept\s+([a-z0-9-]+)\s*(.*?)\s*$/;
 
 export function acceptancesOf(file: ParsedFile): readonly Acceptance[] {
-  return file.tree.parts.flatMap(({ part, offset }) =>
+  const commented = file.tree.parts.filter(({ part }) => part.acceptanceComments.length > 0);
+  return commented.flatMap(({ part, offset }) =>
     part.acceptanceComments.flatMap(({ start, end, text, alone }) => {
       const accepts = readAcceptance(text);
       if (accepts === undefined) return [];

@@ -27,7 +27,6 @@ export function parseSource(file: string, kind: FileKind, text: string, before?:
   const foreign = foreignAnchorsOf(tree);
   const parts = tree.parts.map(({ part }) => readOnce(kind, part, foreign));
   const model = joinParts(kind, tree, parts, foreign);
-  const offsets = new Map<Part, number>(tree.parts.map(({ part, offset }) => [part, offset]));
   return {
     file,
     kind,
@@ -37,11 +36,15 @@ export function parseSource(file: string, kind: FileKind, text: string, before?:
     model,
     lines: linesOfTree(tree),
     rangeOf({ part, start, end }) {
-      const offset = offsets.get(part) ?? 0;
+      const offset = offsetsOf(tree).get(part) ?? 0;
       return { start: offset + start, end: offset + end };
     },
   };
 }
+
+const offsetsOf = remembered(
+  (tree: SyntaxTree): ReadonlyMap<Part, number> => new Map(tree.parts.map(({ part, offset }) => [part, offset])),
+);
 
 interface Reading {
   readonly foreign: readonly (SyntaxNode | undefined)[];

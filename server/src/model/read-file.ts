@@ -24,8 +24,8 @@ export interface Entry<Value> {
 /** What one part gives: its entry, or top-level values, and what is wrong with them. */
 export interface ReadPart {
   readonly topLevel: readonly PairCursor[];
-  readonly values: ReadonlyMap<string, Located<unknown>>;
-  readonly entries: ReadonlyMap<string, readonly Entry<unknown>[]>;
+  readonly values: readonly (readonly [key: string, value: Located<unknown>])[];
+  readonly entries: readonly (readonly [mapName: string, list: readonly Entry<unknown>[]])[];
   readonly problems: readonly ModelProblem[];
   /** The YAML of the part does not parse. */
   readonly broken: boolean;
@@ -45,13 +45,13 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
   const walker = new TreeWalker(foreign);
   const problems: ModelProblem[] = syntaxProblems(part, walker);
   const broken = problems.length > 0;
-  const values = new Map<string, Located<unknown>>();
-  const entries = new Map<string, Entry<unknown>[]>();
+  const values: [string, Located<unknown>][] = [];
+  const entries: [string, Entry<unknown>[]][] = [];
   const root = rootCursor(part);
   const context = { kind, walker, problems, broken };
   const mapName = part.path.length === 2 ? part.path[0] : undefined;
   if (mapName !== undefined && root !== undefined) {
-    entries.set(mapName, readEntries(mapName, root, context));
+    entries.push([mapName, readEntries(mapName, root, context)]);
     return { topLevel: [], values, entries, problems, broken };
   }
   const pairs = root === undefined ? [] : walker.pairs(root);
@@ -59,10 +59,10 @@ export function readPart(kind: FileKind, part: Part, foreign: ForeignAnchors): R
     const name = pair.key.text;
     const schema = childSchema(kind, SCHEMAS[kind], name);
     if (ENTRY_KEYS[kind].has(name) && pair.value.node.kind === 'map') {
-      entries.set(name, readEntries(name, pair.value, context));
+      entries.push([name, readEntries(name, pair.value, context)]);
     } else if (schema !== undefined) {
       const value = lowerNode(pair.value, schema, { kind, walker, problems, subject: '' }, name);
-      if (value !== undefined) values.set(name, locatedPair(pair, value));
+      if (value !== undefined) values.push([name, locatedPair(pair, value)]);
     }
   }
   return { topLevel: pairs, values, entries, problems, broken };
@@ -97,7 +97,7 @@ export function joinParts(
       }
     }
   }
-  const broken = tree.parts.flatMap(({ part }, index) => (parts[index]?.broken === true ? [part.path] : []));
+  const broken = tree.parts.filter((_, index) => parts[index]?.broken === true).map(({ part }) => part.path);
   if (broken.every((path) => path.length === 2)) {
     const topLevel = parts.flatMap((part) => part.topLevel);
     checkRoot(kind, tree, topLevel, new TreeWalker(foreign), problems);
