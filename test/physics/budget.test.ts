@@ -161,7 +161,25 @@ describe('JCGM 101 9.4, comparison loss x1² + x2², u 0.005 each', () => {
   it('says nothing where the model has no value near the estimates', () => {
     const model = ([x = 0]: readonly number[]): number | undefined => (x > 1 ? undefined : x);
     expect(checkLinearity(model, [{ estimate: 1, standardUncertainty: 0.1 }])).toBeUndefined();
+    expect(checkLinearity(([x = 0]) => 1 / x, [{ estimate: 0, standardUncertainty: 0.1 }])).toBeUndefined();
   });
+});
+
+it('x·y² of two normal quantities: mean shift and variance by their moments, but for a term of sixth order', () => {
+  // E[x] = a, E[x²] = a² + u², E[y²] = b² + v², E[y⁴] = b⁴ + 6·b²·v² + 3·v⁴.
+  const [a, u, b, v] = [1, 0.1, 2, 0.2];
+  const check = checkLinearity(
+    ([x = 0, y = 0]) => x * y ** 2,
+    [
+      { estimate: a, standardUncertainty: u },
+      { estimate: b, standardUncertainty: v },
+    ],
+  );
+  const mean = a * (b ** 2 + v ** 2);
+  const variance = (a ** 2 + u ** 2) * (b ** 4 + 6 * b ** 2 * v ** 2 + 3 * v ** 4) - mean ** 2;
+  expect(check?.meanShift).toBeCloseTo(mean - a * b ** 2, 10);
+  // The differences are exact for a cubic but for rounding, 1e-16 over the step of 0.1 cubed.
+  expect((check?.secondOrderUncertainty ?? 0) ** 2).toBeCloseTo(variance - 3 * u ** 2 * v ** 4, 10);
 });
 
 it('JCGM 101 9.3, mass calibration (printed values from memory): 0.0539 mg to first, 0.0750 mg to second order', () => {

@@ -6,6 +6,16 @@ it('a smooth root is found to the last digits', () => {
   expect(Math.abs(root - Math.cbrt(2))).toBeLessThan(1e-15);
 });
 
+it('a step doubles the right digits: from 5 to the cube root of 2, to 1e-9, takes no more than ten', () => {
+  let taken = 0;
+  const tangentAt = (x: number) => {
+    taken++;
+    return { value: x ** 3 - 2, slope: 3 * x ** 2 };
+  };
+  risingRoot(tangentAt, 0, 10, 5, 1e-9);
+  expect(taken).toBeLessThanOrEqual(10);
+});
+
 it('where Newton alone would diverge, bisection still arrives', () => {
   // Newton on the arc tangent diverges from any start beyond 1.39.
   const root = risingRoot((x) => ({ value: Math.atan(x - 3), slope: 1 / (1 + (x - 3) ** 2) }), -100, 100, 90, 1e-9);

@@ -36,7 +36,7 @@ export const LEAST_HYSTERESIS: Formula = {
  * @param standardUncertainty of the reading, in the same unit, 0 or more
  */
 export function alarmErrorProbability(tolerance: number, standardUncertainty: number): number {
-  return standardUncertainty > 0 ? normalProbability(-tolerance / standardUncertainty) : 0;
+  return normalProbability(-tolerance / standardUncertainty);
 }
 
 /**

@@ -14,7 +14,7 @@ import { endOf } from './bisection.ts';
  */
 export function binomialProbability(successes: number, trials: number, probability: number): number {
   if (successes < 0) return 0;
-  if (successes >= trials || probability <= 0) return 1;
+  if (successes >= trials) return 1;
   if (probability >= 1) return 0;
   const odds = Math.log(probability / (1 - probability));
   let logTerm = trials * Math.log1p(-probability);

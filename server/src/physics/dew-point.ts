@@ -89,14 +89,13 @@ function saturationPoint(vapourPressure: number, pressure: number, phase: WaterP
       slope: saturated.perCelsius / saturated.vapourPressure,
     };
   };
-  const start = magnusPoint(vapourPressure, phase);
-  return risingRoot(tangentAt, COLDEST_POINT_CELSIUS, highest, start, SMALLEST_STEP);
+  return risingRoot(tangentAt, COLDEST_POINT_CELSIUS, highest, magnusPoint(vapourPressure), SMALLEST_STEP);
 }
 
-/** The inverse of the Magnus formula, WMO-No. 8 annex 4.B, as a first guess within a few kelvin. */
-function magnusPoint(vapourPressure: number, phase: WaterPhase): number {
+/** The inverse of the Magnus formula over water, WMO-No. 8 annex 4.B: a first guess that is near enough for ice too. */
+function magnusPoint(vapourPressure: number): number {
   const exponent = Math.log(vapourPressure / 611.2);
-  return phase === 'water' ? (243.12 * exponent) / (17.62 - exponent) : (272.62 * exponent) / (22.46 - exponent);
+  return (243.12 * exponent) / (17.62 - exponent);
 }
 
 function tooDry(phase: WaterPhase, vapourPressure: number): TooDry {

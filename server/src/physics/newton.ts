@@ -14,7 +14,7 @@ const MOST_STEPS = 64;
  * over the whole bracket the end nearest to zero is returned. A Newton step that leaves the bracket, or that a flat
  * slope makes meaningless, is replaced by bisection, so that the search cannot diverge. It stops after a Newton step
  * smaller than `smallestStep`, in the unit of the argument (Newton converges quadratically, so the error left is far
- * smaller than that step), or where bisection has reached the spacing of the numbers.
+ * smaller than that step), or after as many steps as bisection alone needs.
  */
 export function risingRoot(
   tangentAt: (place: number) => Tangent,
@@ -28,18 +28,12 @@ export function risingRoot(
   let place = Math.min(Math.max(start, low), high);
   for (let steps = 0; steps < MOST_STEPS; steps++) {
     const { value, slope } = tangentAt(place);
-    if (value === 0) return place;
     if (value < 0) below = place;
     else above = place;
     const newton = place - value / slope;
-    if (newton >= below && newton <= above) {
-      if (Math.abs(newton - place) <= smallestStep) return newton;
-      place = newton;
-    } else {
-      const middle = (below + above) / 2;
-      if (middle === below || middle === above) return middle;
-      place = middle;
-    }
+    const isInside = newton >= below && newton <= above;
+    if (isInside && Math.abs(newton - place) <= smallestStep) return newton;
+    place = isInside ? newton : (below + above) / 2;
   }
   return place;
 }

@@ -51,7 +51,7 @@ export function checkLinearity(model: MeasurementModel, inputs: readonly Uncerta
       return estimate + steps * STEP * standardUncertainty;
     });
     const result = model(values);
-    if (result === undefined || !Number.isFinite(result)) isDefined = false;
+    isDefined &&= Number.isFinite(result);
     return result ?? 0;
   };
 
@@ -60,9 +60,9 @@ export function checkLinearity(model: MeasurementModel, inputs: readonly Uncerta
   let secondOrderVariance = firstOrderVariance;
   let meanShift = 0;
   for (const [i, slope] of first.entries()) {
-    meanShift += curvature(at, i) / 2;
     for (const j of inputs.keys()) {
-      const bend = i === j ? curvature(at, i) : twist(at, i, j);
+      const bend = curvature(at, i, j);
+      if (i === j) meanShift += bend / 2;
       secondOrderVariance += bend ** 2 / 2 + slope * changeOfCurvature(at, i, j);
     }
   }
@@ -83,23 +83,18 @@ interface Shift {
 
 type ModelNearEstimates = (...shifts: readonly Shift[]) => number;
 
-function up(input: number, steps = 1): Shift {
-  return { input, steps };
+function up(input: number): Shift {
+  return { input, steps: 1 };
 }
 
-function down(input: number, steps = 1): Shift {
-  return { input, steps: -steps };
+function down(input: number): Shift {
+  return { input, steps: -1 };
 }
 
 // The derivatives below are those of the model with every input measured in its own standard uncertainty.
 
-/** ∂²f/∂i² */
-function curvature(at: ModelNearEstimates, i: number): number {
-  return (at(up(i)) - 2 * at() + at(down(i))) / STEP ** 2;
-}
-
 /** ∂²f/∂i∂j */
-function twist(at: ModelNearEstimates, i: number, j: number): number {
+function curvature(at: ModelNearEstimates, i: number, j: number): number {
   const risen = at(up(i), up(j)) - at(up(i), down(j));
   const fallen = at(down(i), up(j)) - at(down(i), down(j));
   return (risen - fallen) / (4 * STEP ** 2);
@@ -107,7 +102,6 @@ function twist(at: ModelNearEstimates, i: number, j: number): number {
 
 /** ∂³f/∂i∂j² */
 function changeOfCurvature(at: ModelNearEstimates, i: number, j: number): number {
-  if (i === j) return (at(up(i, 2)) - 2 * at(up(i)) + 2 * at(down(i)) - at(down(i, 2))) / (2 * STEP ** 3);
   const risen = at(up(i), up(j)) - 2 * at(up(i)) + at(up(i), down(j));
   const fallen = at(down(i), up(j)) - 2 * at(down(i)) + at(down(i), down(j));
   return (risen - fallen) / (2 * STEP ** 3);
