@@ -163,6 +163,25 @@ it('a point is evaluated anew only where a reading of it has changed', () => {
   expect(pointOf()?.readings.map(({ shown }) => shown)).toEqual([12.5, 12.4]);
 });
 
+it('what an alias stands for follows its anchor in another entry, and the anchor that stands in that one', () => {
+  const spaces = (low: number): string => `dewright: 1
+site: {id: a}
+spaces:
+  one: {air: {temperature: &warm ${low} .. 25 degC, humidity: 40 .. 60 %RH}}
+  two: {air: &air {temperature: *warm, humidity: 40 .. 60 %RH}}
+  three: {air: *air}
+`;
+  const workspace = workspaceOf({ 'a.dewsite.yaml': spaces(20) });
+  const lowest = () => {
+    const content = workspace.analysis(file('a.dewsite.yaml'))?.content;
+    const evaluated = content?.kind === 'site' ? [...content.site.spaces.values()] : [];
+    return evaluated.map(({ phases }) => phases[0]?.envelope.temperature.value.low);
+  };
+  expect(lowest()).toEqual([20, 20, 20]);
+  workspace.set(file('a.dewsite.yaml'), spaces(18));
+  expect(lowest()).toEqual([18, 18, 18]);
+});
+
 it('a workspace that keeps nothing parsed but what it looks at says the same', () => {
   const texts = {
     'k.dewkit.yaml': KIT,
