@@ -7,6 +7,10 @@ import { runIn, temporaryFolder } from '../samples/built-program.ts';
 
 const VISITS = 5;
 
+/** Two models that only one site uses each, neighbours and so on two threads, and one that none uses. */
+const RARE_MODELS = ['of-s0', 'of-s1', 'idle'];
+const [SLIM = ''] = KIT.match(/^ {2}slim: .*\n/m) ?? [];
+
 /** To a site of the row: one thread reads it, and another the site, wherever threads share out neighbours. */
 function visitTo(siteId: string, tag: string): string {
   return `dewright: 1
@@ -23,11 +27,16 @@ readings:
 function manySites(): string {
   const folder = temporaryFolder();
   mkdirSync(join(folder, 'kits'));
-  writeFileSync(join(folder, 'kits', 'bench.dewkit.yaml'), KIT);
+  writeFileSync(
+    join(folder, 'kits', 'bench.dewkit.yaml'),
+    KIT + RARE_MODELS.map((id) => SLIM.replace('slim', id)).join(''),
+  );
   for (let index = 0; index < WORTH_WORKERS + 10; index++) {
     const kit = index === 7 ? 'kits/lost.dewkit.yaml' : 'kits/bench.dewkit.yaml';
     const firstPoint = index % 50 === 0 ? 0 : index;
-    writeFileSync(join(folder, `s${index}.dewsite.yaml`), generateSite(45, kit, `s${index}`, firstPoint));
+    const model = index < 2 ? `of-s${index}` : 'slim';
+    const text = generateSite(45, kit, `s${index}`, firstPoint).replace('model: slim', `model: ${model}`);
+    writeFileSync(join(folder, `s${index}.dewsite.yaml`), text);
   }
   for (let index = 0; index < VISITS; index++) {
     writeFileSync(
@@ -51,7 +60,10 @@ it('many threads say what one thread says, and the shards of three machines toge
     fileLines(runIn(folder, 'check', '--format', 'json', '--fail-on', 'never', '--shard', `${shard}/3`).output),
   );
   expect(shards.toSorted()).toEqual(whole.toSorted());
-  const rules = new Set(whole.flatMap((line) => JSON.parse(line).findings.map(({ rule }: { rule: string }) => rule)));
+  const found: readonly { rule: string; subject: string }[] = whole.flatMap((line) => JSON.parse(line).findings);
+  const rules = new Set(found.map(({ rule }) => rule));
   expect(rules).toContain('tag-duplicate');
   expect(rules).toContain('reference-unknown');
+  const unused = found.filter(({ rule }) => rule === 'unused-definition');
+  expect(unused.map(({ subject }) => subject)).toEqual(['idle']);
 }, 120_000);
