@@ -1,7 +1,8 @@
 import type { AlarmUse } from '../evaluate/alarm-use.ts';
-import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
+import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair, renameKey } from '../syntax/edit.ts';
 import { contentEnd } from '../syntax/lines.ts';
 import type { FindingDraft, FixDraft, Rule, RuleEdit } from './rule.ts';
@@ -32,19 +33,24 @@ export const rule: Rule = {
   },
 };
 
+/** Held against the uncertainty of the same phase: that of another phase may be larger, and says nothing of this air. */
 function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluation): readonly FindingDraft[] {
   const { quantity, report } = evaluated;
   const { tolerance } = report.value;
   const [highest, expanded] = ['highest', 'expanded-uncertainty'].map((id) => view.facts.get(`${quantity}/${id}`));
   if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
+  const budgets = view.budgets.get(quantity);
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
+  const there = budgets?.phases.find(({ at }) => at.phase === highest.at?.phase);
   const isMissed = expanded.value > tolerance.value.value;
-  if (SATURATED - highest.value >= expanded.value || phase?.cut !== undefined || isMissed) return [];
+  if (there === undefined || phase?.cut !== undefined || isMissed) return [];
+  if (SATURATED - highest.value >= there.expandedUncertainty) return [];
+  const uncertainty = showQuantity(there.expandedUncertainty, quantityInfo(quantity).difference);
   return [
     {
-      message: `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${showFact(expanded)}${atCorner(expanded)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
+      message: `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${uncertainty} at ${showCorner(there.at)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
       origin: report.keyOrigin ?? report.origin,
-      facts: [highest, expanded],
+      facts: there === budgets?.worst ? [highest, expanded] : [highest],
       related: worstPhase(view.space, highest),
       fixes: reportDepressionInstead(view, evaluated),
     },
