@@ -17,9 +17,7 @@ const FOLDER_SETTING = 'dewright.recordings.duckdbFolder';
 
 export function answerRecordingRequests(client: BaseLanguageClient, extension: Uri): Disposable[] {
   const watched = new Map<string, Disposable>();
-  const tellChanged = (log?: string): void => {
-    if (client.isRunning()) void client.sendNotification('dewright/recordingChanged', { log });
-  };
+  const tellChanged = (log?: string): void => tell(client, 'dewright/recordingChanged', { log });
   const watch = (log: Uri): void => {
     const name = log.toString();
     if (watched.has(name)) return;
@@ -50,6 +48,11 @@ export function answerRecordingRequests(client: BaseLanguageClient, extension: U
   ];
 }
 
+/** Nothing while the server is restarting: it asks for its recordings anew. */
+function tell(client: BaseLanguageClient, method: string, params: object): void {
+  if (client.isRunning()) void client.sendNotification(method, params);
+}
+
 function whyNotRead(log: Uri): string | undefined {
   if (!HAS_NODE)
     return l10n.t('Recordings are read where the editor runs on a computer, and this one runs in a browser.');
@@ -72,7 +75,7 @@ function read(
     { path: log.fsPath, columns, basis, trustDetection: false, duckdbFolders: duckdbFolders() },
     {
       program: Uri.joinPath(extension, PROGRAM).fsPath,
-      onProgress: (share) => void client.sendNotification('dewright/recordingProgress', { share }),
+      onProgress: (share) => tell(client, 'dewright/recordingProgress', { share }),
       signal: cancelling.signal,
     },
   );
