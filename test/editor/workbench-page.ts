@@ -105,12 +105,13 @@ export async function showQuickFixes(page: Page, place: Place): Promise<Locator>
 
 /** Takes a fix that is offered at a place, by keyboard. */
 export async function takeQuickFix(page: Page, place: Place, title: string): Promise<void> {
-  const rows = await showQuickFixes(page, place);
   const chosen = page.locator('.action-widget .monaco-list-row.focused', { hasText: title });
-  for (let left = await rows.count(); left > 0 && !(await chosen.isVisible()); left--) {
-    await page.keyboard.press('ArrowDown');
-  }
-  await chosen.waitFor();
+  await repeatUntil(async () => {
+    const rows = await showQuickFixes(page, place);
+    for (let left = await rows.count(); left > 0 && !(await chosen.isVisible()); left--) {
+      await page.keyboard.press('ArrowDown');
+    }
+  }, chosen);
   await page.keyboard.press('Enter');
 }
 
