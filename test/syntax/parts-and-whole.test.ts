@@ -63,6 +63,13 @@ describe('read part by part, a file holds what it holds as a whole', () => {
   });
 });
 
+it('entries belong to their key by its new name once it is renamed', () => {
+  const text = 'points:\n  a: {x: 1}\n  b: {x: 2}\n';
+  const before = parseFile(text, ENTRY_KEYS.site);
+  const { parts } = parseFile(text.replace('points', 'spaces'), ENTRY_KEYS.site, before);
+  expect(parts.map(({ part }) => part.path)).toEqual([['spaces'], ['spaces', 'a'], ['spaces', 'b']]);
+});
+
 it('parts cover the text without gaps, and what a scalar says stands where it says', () => {
   fc.assert(
     fc.property(documents, (text) => {
