@@ -63,6 +63,7 @@ function serve(connection: Connection, client: Client, library: Library, reader:
     recordings.changed();
   });
   documents.onDidClose(async ({ document }) => {
+    settings.forget(document.uri);
     await library.closed(document.uri);
     await diagnostics.closed(document.uri);
     recordings.changed();

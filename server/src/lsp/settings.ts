@@ -12,6 +12,8 @@ export interface Settings {
 export interface SettingsReader {
   /** Everything is on where the editor tells no settings. */
   of(uri: string): Promise<Settings>;
+  /** A file was closed. */
+  forget(uri: string): void;
   /** Asks the editor to tell of changes; once the connection stands. */
   watch(): Promise<void>;
 }
@@ -36,6 +38,7 @@ export function readSettings({ connection, client }: Served, changed: () => void
       known.set(uri, settings);
       return settings;
     },
+    forget: (uri) => void known.delete(uri),
     async watch() {
       if (!client.registersSettings) return;
       await connection.client.register(DidChangeConfigurationNotification.type, { section: 'dewright' });
