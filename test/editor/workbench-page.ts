@@ -131,8 +131,9 @@ export function hoverHere(page: Page, shown: Shown): Promise<Locator> {
 }
 
 export async function save(page: Page): Promise<void> {
-  await page.locator('.tab.active.dirty').waitFor();
-  await pressUntilVisible(page, ['Control+s'], page.locator('.tab.active:not(.dirty)'));
+  const dirty = page.locator('.tab.active.dirty');
+  await dirty.waitFor();
+  await repeatUntil(() => page.keyboard.press('Control+s'), dirty, 'hidden');
 }
 
 export function pressUntilVisible(page: Page, keys: readonly string[], expected: Locator): Promise<Locator> {
