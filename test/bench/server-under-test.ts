@@ -72,25 +72,27 @@ export class OpenDocument {
   readonly #server: Server;
   readonly uri: string;
   #version = 1;
-  text: string;
+  readonly #lines: string[];
 
   constructor(server: Server, uri: string, languageId: string, text: string) {
     this.#server = server;
     this.uri = uri;
-    this.text = text;
+    this.#lines = text.split('\n');
     void server.connection.sendNotification('textDocument/didOpen', {
       textDocument: { uri, languageId, version: 1, text },
     });
+  }
+
+  get text(): string {
+    return this.#lines.join('\n');
   }
 
   /** Replaces a stretch of one line, as typing does. */
   async edit(line: number, start: number, end: number, newText: string): Promise<void> {
     this.#version += 1;
     const range = { start: { line, character: start }, end: { line, character: end } };
-    const lines = this.text.split('\n');
-    const old = lines[line] ?? '';
-    lines[line] = old.slice(0, start) + newText + old.slice(end);
-    this.text = lines.join('\n');
+    const old = this.#lines[line] ?? '';
+    this.#lines.splice(line, 1, ...(old.slice(0, start) + newText + old.slice(end)).split('\n'));
     await this.#server.connection.sendNotification('textDocument/didChange', {
       textDocument: { uri: this.uri, version: this.#version },
       contentChanges: [{ range, text: newText }],
