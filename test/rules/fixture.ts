@@ -75,15 +75,18 @@ export function fixtureOf(rule: string): Fixture {
 /** Texts by the names of files in a fixture's folder, in place of what lies there. */
 export type Texts = ReadonlyMap<string, string>;
 
+/** The files of a fixture that are no examples: those that an example needs. */
+export function besideExamples(fixture: Fixture): readonly string[] {
+  return fixture.files.filter((file) => !/^(faulty|sound)|\.fixed\./.test(file) && fileKindOf(file) !== undefined);
+}
+
 /** The workspace of one file of a fixture: the file, the files beside it that are no examples, and the shared kits. */
 export function workspaceOf(fixture: Fixture, file: string, texts: Texts): Workspace {
   const workspace = new Workspace({ today: () => TODAY });
   const kits = `${RULES_FOLDER}kits/`;
   for (const kit of readdirSync(kits)) workspace.set(fileUri(`${kits}${kit}`), readFileSync(`${kits}${kit}`, 'utf8'));
-  const beside = fixture.files.filter((other) => !/^(faulty|sound)|\.fixed\./.test(other));
-  for (const name of [...beside, file]) {
-    if (fileKindOf(name) !== undefined)
-      workspace.set(fileUri(fixture.path(name)), texts.get(name) ?? fixture.read(name));
+  for (const name of [...besideExamples(fixture), file]) {
+    workspace.set(fileUri(fixture.path(name)), texts.get(name) ?? fixture.read(name));
   }
   workspace.markWhole();
   setRecording(workspace, fixture, file);

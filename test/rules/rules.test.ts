@@ -3,10 +3,8 @@ import { baseName, fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { applyEdits } from '../../server/src/base/text-range.ts';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
-import { type Expected, findingsOf, fixtureFolders, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
-import { withoutEachKey } from './left-out.ts';
+import { type Expected, findingsOf, fixtureFolders, fixtureOf, readMarks } from './fixture.ts';
 
 it('every rule has its fixture, and every fixture its rule', () => {
   expect(fixtureFolders().toSorted()).toEqual(RULES.map(({ name }) => name).toSorted());
@@ -56,40 +54,6 @@ describe.each(RULES.map((rule) => [rule.name, rule] as const))('%s', (name, rule
     expect(findingsOf(fixture, file, texts).filter((finding) => finding.rule === name)).toEqual([]);
   });
 
-  it('all that is told with its findings, and what they need, is written down beside its examples', async () => {
-    const told = faulty.flatMap((file) => {
-      const { text } = readMarks(fixture.read(file));
-      const findings = findingsOf(fixture, file, new Map([[file, text]])).filter((finding) => finding.rule === name);
-      return [file, ...findings.map((finding) => inFull(finding, file, text)), ...needed(file, text)];
-    });
-    await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
-  });
-
-  /** Without which keys of the example the rule is silent, and without which it says something else. */
-  function needed(file: string, text: string): readonly string[] {
-    const uri = fileUri(fixture.path(file));
-    const workspace = workspaceOf(fixture, file, new Map());
-    const told = (example: string): string => {
-      workspace.set(uri, example);
-      const findings = workspace.analysis(uri)?.findings ?? [];
-      return findings.flatMap(({ rule, message }) => (rule === name ? [message] : [])).join('\n');
-    };
-    const before = told(text);
-    const without = withoutEachKey(text).map(({ key, text: rest }) => ({ key, now: told(rest) }));
-    const list = (words: string, keys: readonly { readonly key: string }[]): readonly string[] =>
-      keys.length === 0 ? [] : [`${words}:\n${keys.map(({ key }) => `  ${key}`).join('\n')}`];
-    return [
-      ...list(
-        'Silent without',
-        without.filter(({ now }) => now === ''),
-      ),
-      ...list(
-        'Says something else without',
-        without.filter(({ now }) => now !== '' && now !== before),
-      ),
-    ];
-  }
-
   it('says what is wrong in sentences', () => {
     for (const file of faulty) {
       const { text } = readMarks(fixture.read(file));
@@ -115,27 +79,6 @@ function asMark({ range, severity, rule, message }: Finding, text: string): Expe
     rule,
     message,
   };
-}
-
-/** All that is told with a finding. Of a place in another file only the file is told. */
-function inFull(
-  { range, severity, message, subject, facts, related, fixes }: Finding,
-  file: string,
-  text: string,
-): string {
-  const place = (offset: number): string => {
-    const { line, character } = lineIndexOf(text).positionAt(offset);
-    return `${line + 1}:${character + 1}`;
-  };
-  return [
-    `${place(range.start)} ${subject}, ${severity}: ${message}`,
-    ...facts.map((fact) => `  ${fact.id}: ${isKnown(fact) ? showFact(fact) : fact.missing}`),
-    ...related.map(
-      (other) =>
-        `  ${baseName(other.file) === file ? place(other.range.start) : baseName(other.file)} ${other.message}`,
-    ),
-    ...fixes.map((fix) => `  ${fix.kind}: ${fix.title}`),
-  ].join('\n');
 }
 
 function placeOf({ line, start, rule }: Expected): string {

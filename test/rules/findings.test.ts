@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { baseName, fileUri } from '../../server/src/analysis/file-location.ts';
+import type { Finding } from '../../server/src/analysis/finding.ts';
+import { lineIndexOf } from '../../server/src/base/line-index.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
+import { RULES } from '../../server/src/rules/registry.generated.ts';
+import { besideExamples, findingsOf, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
+import { withoutEachKey } from './left-out.ts';
+
+describe.each(RULES.map(({ name }) => name))('%s', (name) => {
+  const fixture = fixtureOf(name);
+
+  it('all that it tells of its examples, and what that hangs on, is written down beside them', async () => {
+    const examples = fixture.files.filter((file) => /^(faulty|sound)[^.]*\.dew/.test(file));
+    const told = examples.flatMap((file) => {
+      const { text } = readMarks(fixture.read(file));
+      const findings = findingsOf(fixture, file, new Map([[file, text]])).filter(({ rule }) => rule === name);
+      return [file, ...findings.map((finding) => inFull(finding, file, text)), ...whenLeftOut(file, text)];
+    });
+    await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
+  });
+
+  /** What becomes of the rule's findings in an example where a key of it, or of a file beside it, is left out. */
+  function whenLeftOut(file: string, text: string): readonly string[] {
+    const workspace = workspaceOf(fixture, file, new Map([[file, text]]));
+    const told = (): string => {
+      const findings = workspace.analysis(fileUri(fixture.path(file)))?.findings ?? [];
+      return findings.flatMap(({ rule, message }) => (rule === name ? [message] : [])).join('\n');
+    };
+    const before = told();
+    const changes = [file, ...besideExamples(fixture)].flatMap((each) => {
+      const uri = fileUri(fixture.path(each));
+      const whole = each === file ? text : fixture.read(each);
+      const changed = withoutEachKey(whole).map(({ key, text: rest }) => {
+        workspace.set(uri, rest);
+        return { key: each === file ? key : `${key} in ${each}`, now: told() };
+      });
+      workspace.set(uri, whole);
+      return changed.filter(({ now }) => now !== before);
+    });
+    const list = (words: string, keys: readonly { readonly key: string }[]): readonly string[] =>
+      keys.length === 0 ? [] : [`${words}:\n${keys.map(({ key }) => `  ${key}`).join('\n')}`];
+    return [
+      ...list(
+        'Silent without',
+        changes.filter(({ now }) => now === ''),
+      ),
+      ...list(
+        before === '' ? 'Speaks without' : 'Says something else without',
+        changes.filter(({ now }) => now !== ''),
+      ),
+    ];
+  }
+});
+
+/** All that is told with a finding. Of a place in another file only the file is told. */
+function inFull(
+  { range, severity, message, subject, facts, related, fixes }: Finding,
+  file: string,
+  text: string,
+): string {
+  const place = (offset: number): string => {
+    const { line, character } = lineIndexOf(text).positionAt(offset);
+    return `${line + 1}:${character + 1}`;
+  };
+  return [
+    `${place(range.start)} ${subject}, ${severity}: ${message}`,
+    ...facts.map((fact) => `  ${fact.id}: ${isKnown(fact) ? showFact(fact) : fact.missing}`),
+    ...related.map(
+      (other) =>
+        `  ${baseName(other.file) === file ? place(other.range.start) : baseName(other.file)} ${other.message}`,
+    ),
+    ...fixes.map((fix) => `  ${fix.kind}: ${fix.title}`),
+  ].join('\n');
+}
