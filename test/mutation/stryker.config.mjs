@@ -11,7 +11,7 @@ export default {
   testRunner: 'vitest',
   vitest: { configFile: 'test/mutation/vitest.config.mjs' },
   coverageAnalysis: 'perTest',
-  timeoutMS: 5000,
+  timeoutMS: 60_000, // a busy machine must not count as a mutant that was noticed
   reporters: [...(RULE === undefined ? ['progress'] : []), 'clear-text', 'json'],
   clearTextReporter: { allowColor: false, reportTests: false, reportScoreTable: RULE === undefined },
   jsonReporter: { fileName: `.cache/mutation/${NAME}.json` },
