@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { baseName, fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
+import type { Workspace } from '../../server/src/analysis/workspace.ts';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
-import { besideExamples, findingsOf, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
+import { besideExamples, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
 import { withoutEachKey } from './left-out.ts';
 
 describe.each(RULES.map(({ name }) => name))('%s', (name) => {
@@ -14,19 +15,25 @@ describe.each(RULES.map(({ name }) => name))('%s', (name) => {
     const examples = fixture.files.filter((file) => /^(faulty|sound)[^.]*\.dew/.test(file));
     const told = examples.flatMap((file) => {
       const { text } = readMarks(fixture.read(file));
-      const findings = findingsOf(fixture, file, new Map([[file, text]])).filter(({ rule }) => rule === name);
-      return [file, ...findings.map((finding) => inFull(finding, file, text)), ...whenLeftOut(file, text)];
+      const workspace = workspaceOf(fixture, file, new Map([[file, text]]));
+      const findings = findingsIn(workspace, file).map((finding) => inFull(finding, file, text));
+      return [file, ...findings, ...whenLeftOut(workspace, file, text)];
     });
     await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
   });
 
+  /** Those of the rule itself. */
+  function findingsIn(workspace: Workspace, file: string): readonly Finding[] {
+    const findings = workspace.analysis(fileUri(fixture.path(file)))?.findings ?? [];
+    return findings.filter(({ rule }) => rule === name);
+  }
+
   /** What becomes of the rule's findings in an example where a key of it, or of a file beside it, is left out. */
-  function whenLeftOut(file: string, text: string): readonly string[] {
-    const workspace = workspaceOf(fixture, file, new Map([[file, text]]));
-    const told = (): string => {
-      const findings = workspace.analysis(fileUri(fixture.path(file)))?.findings ?? [];
-      return findings.flatMap(({ rule, message }) => (rule === name ? [message] : [])).join('\n');
-    };
+  function whenLeftOut(workspace: Workspace, file: string, text: string): readonly string[] {
+    const told = (): string =>
+      findingsIn(workspace, file)
+        .map(({ message }) => message)
+        .join('\n');
     const before = told();
     const changes = [file, ...besideExamples(fixture)].flatMap((each) => {
       const uri = fileUri(fixture.path(each));
