@@ -1,11 +1,11 @@
 /** Reckoning with days, written `YYYY-MM-DD`. */
 import type { CalendarDate } from '../model/model-types.generated.ts';
+import { YEAR_SECONDS } from '../quantity/dimension.ts';
 import { calendarMonths, type Quantity } from '../quantity/quantity.ts';
 
 const DAY_SECONDS = 86_400;
 
-/** Of the Gregorian calendar, in the mean. */
-export const YEAR_DAYS = 365.2425;
+export const YEAR_DAYS = YEAR_SECONDS / DAY_SECONDS;
 export const MONTH_SECONDS = (YEAR_DAYS / 12) * DAY_SECONDS;
 
 const LAST_DAY = Date.UTC(9999, 11, 31);

@@ -1,4 +1,5 @@
 /** The pairs that were read at points on visits: what the point showed, and what the reference beside it showed. */
+import { groupedBy } from '../base/grouped.ts';
 import type { VisitModel } from '../model/file-models.ts';
 import type { CalendarDate, HeaterDuringCheck, Reading, VisitHeader } from '../model/model-types.generated.ts';
 import { SALT_COVERAGE, SALT_IDS, type SaltHumidity, saltHumidity } from '../physics/saturated-salts.ts';
@@ -39,14 +40,11 @@ export function readingsByTag(
   visits: readonly VisitOfSite[],
   coverage: number,
 ): ReadonlyMap<string, readonly VisitReading[]> {
-  const byTag = new Map<string, VisitReading[]>();
-  for (const reading of visits.flatMap((visit) => readingsOf(visit, coverage))) {
-    const known = byTag.get(reading.tag);
-    if (known === undefined) byTag.set(reading.tag, [reading]);
-    else known.push(reading);
-  }
-  for (const readings of byTag.values()) readings.sort((one, other) => one.date.localeCompare(other.date));
-  return byTag;
+  const readings = visits.flatMap((visit) => readingsOf(visit, coverage));
+  return groupedBy(
+    readings.toSorted((one, other) => one.date.localeCompare(other.date)),
+    ({ tag }) => tag,
+  );
 }
 
 /** True where nothing of them has changed: a part that stands as it did has the origins that it had. */

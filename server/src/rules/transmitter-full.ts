@@ -1,3 +1,4 @@
+import { groupedBy } from '../base/grouped.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { isUnread } from '../evaluate/unread.ts';
 import type { Located } from '../model/located.ts';
@@ -25,15 +26,11 @@ export const rule: Rule = {
 type Sharers = readonly PointEvaluation[];
 
 function transmittersOf(points: readonly PointEvaluation[]): readonly Sharers[] {
-  const shared = new Map<string, PointEvaluation[]>();
-  for (const view of points) {
-    if (view.transmitterModel === undefined) continue;
-    const serial = view.point.transmitter?.value.serial?.value;
-    const key = JSON.stringify([view.transmitterModel.id, serial ?? view.tag, serial === undefined]);
-    const sharers = shared.get(key);
-    if (sharers === undefined) shared.set(key, [view]);
-    else sharers.push(view);
-  }
+  const withModel = points.filter(({ transmitterModel }) => transmitterModel !== undefined);
+  const shared = groupedBy(withModel, ({ transmitterModel, point, tag }) => {
+    const serial = point.transmitter?.value.serial?.value;
+    return JSON.stringify([transmitterModel?.id, serial ?? tag, serial === undefined]);
+  });
   return [...shared.values()];
 }
 

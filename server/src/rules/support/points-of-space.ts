@@ -1,4 +1,5 @@
 /** The points that measure in a space. They are told apart once for all rules, since a site may have a thousand. */
+import { groupedBy } from '../../base/grouped.ts';
 import { remembered } from '../../base/remembered.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { SpaceEvaluation } from '../../evaluate/space.ts';
@@ -9,13 +10,4 @@ export function pointsOfSpace(view: SiteView, space: SpaceEvaluation): readonly 
   return pointsBySpace(view).get(space) ?? [];
 }
 
-const pointsBySpace = remembered(({ points }: SiteView): ReadonlyMap<SpaceEvaluation, readonly PointEvaluation[]> => {
-  const bySpace = new Map<SpaceEvaluation, PointEvaluation[]>();
-  for (const point of points) {
-    if (point.space === undefined) continue;
-    const others = bySpace.get(point.space);
-    if (others === undefined) bySpace.set(point.space, [point]);
-    else others.push(point);
-  }
-  return bySpace;
-});
+const pointsBySpace = remembered(({ points }: SiteView) => groupedBy(points, ({ space }) => space));
