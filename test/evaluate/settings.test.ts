@@ -97,12 +97,12 @@ describe('an instrument agrees with the site file', () => {
   ])('%s: %s', (_, text, agrees) => {
     const [found] = recorded(text).recorded;
     expect(found?.value).toBeDefined();
-    expect(found?.agrees).toBe(agrees);
+    expect(found?.compared?.agrees).toBe(agrees);
   });
 
   it('in the unit of the quantity that the same visit says the signal has', () => {
     const [quantity, span] = recorded('AO1.quantity: dew-point, AO1.span: 0 .. 60 degC').recorded;
-    expect(quantity?.agrees).toBe(false);
+    expect(quantity?.compared?.agrees).toBe(false);
     expect(span?.value === undefined ? '' : settingWords(span.value)).toBe('0 … 60 °C');
   });
 });

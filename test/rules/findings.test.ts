@@ -5,7 +5,7 @@ import type { Workspace } from '../../server/src/analysis/workspace.ts';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
 import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
-import { besideExamples, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
+import { besideExamples, type Fixture, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
 import { withoutEachKey } from './left-out.ts';
 
 describe.each(RULES.map(({ name }) => name))('%s', (name) => {
@@ -16,7 +16,7 @@ describe.each(RULES.map(({ name }) => name))('%s', (name) => {
     const told = examples.flatMap((file) => {
       const { text } = readMarks(fixture.read(file));
       const workspace = workspaceOf(fixture, file, new Map([[file, text]]));
-      const findings = findingsIn(workspace, file).map((finding) => inFull(finding, file, text));
+      const findings = findingsIn(workspace, file).map((finding) => inFull(finding, fixture, file, text));
       return [file, ...findings, ...whenLeftOut(workspace, file, text)];
     });
     await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
@@ -60,23 +60,25 @@ describe.each(RULES.map(({ name }) => name))('%s', (name) => {
   }
 });
 
-/** All that is told with a finding. Of a place in another file only the file is told. */
+/** All that is told with a finding. Of a place in a shared kit only the file is told. */
 function inFull(
   { range, severity, message, subject, facts, related, fixes }: Finding,
+  fixture: Fixture,
   file: string,
   text: string,
 ): string {
-  const place = (offset: number): string => {
-    const { line, character } = lineIndexOf(text).positionAt(offset);
+  const place = (offset: number, of = text): string => {
+    const { line, character } = lineIndexOf(of).positionAt(offset);
     return `${line + 1}:${character + 1}`;
+  };
+  const placeIn = (name: string, offset: number): string => {
+    if (name === file) return place(offset);
+    return fixture.files.includes(name) ? `${name} ${place(offset, fixture.read(name))}` : name;
   };
   return [
     `${place(range.start)} ${subject}, ${severity}: ${message}`,
     ...facts.map((fact) => `  ${fact.id}: ${isKnown(fact) ? showFact(fact) : fact.missing}`),
-    ...related.map(
-      (other) =>
-        `  ${baseName(other.file) === file ? place(other.range.start) : baseName(other.file)} ${other.message}`,
-    ),
+    ...related.map((other) => `  ${placeIn(baseName(other.file), other.range.start)} ${other.message}`),
     ...fixes.map((fix) => `  ${fix.kind}: ${fix.title}`),
   ].join('\n');
 }

@@ -12,6 +12,7 @@ it('each setting that the site file spells out can be mended the other way round
     'heater',
     'relative-humidity.air-temperature',
     'AO1.span',
+    'humidity-probe.serial',
   ]);
   const mended = applyEdits(
     text,

@@ -4,6 +4,7 @@ import type { Step } from '../model/model-types.generated.ts';
 import type { Entry } from '../model/read-file.ts';
 import type { EvaluatedSite } from './evaluated-site.ts';
 import { type HandoverStep, handoverSteps, stepOfKey } from './handover-plan.ts';
+import { dateOf } from './visit-reading.ts';
 
 /** What a visit says of one step of one point. */
 export interface RecordedStep {
@@ -19,7 +20,7 @@ export interface RecordedStep {
 /** Every step that visits speak of, the oldest first. Entries of points and steps that are not there are left out. */
 export const recordedSteps = remembered(({ visits, points }: EvaluatedSite): readonly RecordedStep[] => {
   const recorded = visits.flatMap(({ file, model }) => {
-    const date = model.header?.value.date?.value ?? '';
+    const date = dateOf(model);
     return [...model.steps.values()].flatMap((entry): readonly RecordedStep[] => {
       const { point: named, done } = entry.located?.value ?? {};
       const point = points.get(named?.value ?? '');

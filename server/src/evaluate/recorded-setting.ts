@@ -19,8 +19,15 @@ export interface RecordedSetting {
   readonly problems: readonly ModelProblem[];
   /** What the site file says or implies; undefined where that is nothing. */
   readonly wanted: SettingValue | undefined;
-  /** Undefined where one of the two is not known. */
-  readonly agrees: boolean | undefined;
+  /** Undefined where one of the two is not known, or they cannot be compared. */
+  readonly compared: ComparedSetting | undefined;
+}
+
+export interface ComparedSetting {
+  readonly setting: PointSetting;
+  readonly value: SettingValue;
+  readonly wanted: SettingValue;
+  readonly agrees: boolean;
 }
 
 /** @param recorded the entry of one visit for this point */
@@ -31,9 +38,18 @@ export function recordedSettings(recorded: Setting, point: PointEvaluation): rea
     const problems: ModelProblem[] = [];
     const value = setting === undefined ? undefined : read(located, setting, recorded, point.tag, problems);
     const wanted = setting?.given?.value ?? (setting?.given === undefined ? setting?.builtIn : undefined);
-    const agrees = value === undefined || wanted === undefined ? undefined : sameSetting(value, wanted);
-    return { path, located, setting, value, problems, wanted, agrees };
+    return { path, located, setting, value, problems, wanted, compared: compare(setting, value, wanted) };
   });
+}
+
+function compare(
+  setting: PointSetting | undefined,
+  value: SettingValue | undefined,
+  wanted: SettingValue | undefined,
+): ComparedSetting | undefined {
+  if (setting === undefined || value === undefined || wanted === undefined) return undefined;
+  const agrees = sameSetting(value, wanted);
+  return agrees === undefined ? undefined : { setting, value, wanted, agrees };
 }
 
 /** Read by the schema of the site file, so that both are read alike. */

@@ -35,6 +35,11 @@ export interface VisitOfSite {
   readonly model: VisitModel;
 }
 
+/** Of the visit; of one that gives none, before all others. */
+export function dateOf({ header }: VisitModel): CalendarDate | '' {
+  return header?.value.date?.value ?? '';
+}
+
 /** The readings of some visits by the tags of their points, the oldest first. @param coverage factor k of the site */
 export function readingsByTag(
   visits: readonly VisitOfSite[],

@@ -61,9 +61,10 @@ function agreement({ error, point }: ErrorOfVisit): string {
 function settingSections(analysis: Analysis, { start }: TextRange): readonly string[] {
   const found = settingAt(analysis, start);
   if (found?.setting === undefined) return [];
-  const { path, setting, wanted, agrees: same } = found;
+  const { path, setting, wanted, compared } = found;
   const { description = '' } = setting.schema;
   const site = wanted === undefined ? 'nothing' : inlineCode(settingWords(wanted));
-  const verdict = same === undefined ? '' : same ? ', as the instrument has it' : ', and the instrument differs';
+  const verdict =
+    compared === undefined ? '' : compared.agrees ? ', as the instrument has it' : ', and the instrument differs';
   return [`**${escapeMarkdown(path)}**: ${description}`, `The site file says ${site}${verdict}.`];
 }

@@ -1,6 +1,7 @@
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { PointSetting } from '../evaluate/point-settings.ts';
 import { type SettingValue, settingWords } from '../evaluate/setting-value.ts';
+import { dateOf } from '../evaluate/visit-reading.ts';
 import type { Cursor } from '../syntax/cursor.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import { yamlWord } from '../syntax/yaml-word.ts';
@@ -24,12 +25,11 @@ export const rule: Rule = {
   },
 };
 
-function differs({ point, recorded }: SettingOfPoint, { visited, model }: VisitView): readonly FindingDraft[] {
-  const { path, located, setting, value, wanted, agrees } = recorded;
-  if (agrees !== false || setting === undefined || value === undefined || wanted === undefined) return [];
-  const date = model.header?.value.date?.value ?? '';
-  if (visited.state !== 'found' || isToldLater(visited.site, point.tag, path, date)) return [];
-  const { file } = visited.site;
+function differs({ site, point, recorded }: SettingOfPoint, { model }: VisitView): readonly FindingDraft[] {
+  const { path, located, compared } = recorded;
+  if (compared === undefined || compared.agrees || isToldLater(site, point.tag, path, dateOf(model))) return [];
+  const { setting, value, wanted } = compared;
+  const { file } = site;
   const { given, map } = setting;
   const [here, says] =
     given === undefined ? ['It would be given here.', 'leaves it at'] : ['The site file says it here.', 'says'];
@@ -49,10 +49,10 @@ function differs({ point, recorded }: SettingOfPoint, { visited, model }: VisitV
 
 /** What was found later counts instead. */
 function isToldLater({ visits }: EvaluatedSite, tag: string, path: string, date: string): boolean {
-  return visits.some(({ model }) => {
-    const isLater = (model.header?.value.date?.value ?? '') > date;
-    return isLater && model.settings.some(({ value }) => value.point?.value === tag && value.others.has(path));
-  });
+  const later = visits.filter(({ model }) => dateOf(model) > date);
+  return later
+    .flatMap(({ model }) => model.settings)
+    .some(({ value }) => value.point?.value === tag && value.others.has(path));
 }
 
 /** The other way round, where the site file spells the value out. */

@@ -68,8 +68,8 @@ function isLeftAfter(reading: ReadingError['reading'], found: ReadingError['read
 
 /** Where the same visit has found that the quantity takes its air temperature from another source. */
 function otherSource({ reading: { tag, quantity } }: ReadingError, view: VisitView): readonly Related[] {
-  return settingsOfVisit(view).flatMap(({ point, recorded: { path, agrees: same, located } }) =>
-    point.tag === tag && path === `${quantity}.air-temperature` && same === false
+  return settingsOfVisit(view).flatMap(({ point, recorded: { path, compared, located } }) =>
+    point.tag === tag && path === `${quantity}.air-temperature` && compared?.agrees === false
       ? [{ message: 'The source of the air temperature as the instrument has it.', origin: located.origin }]
       : [],
   );

@@ -1,6 +1,7 @@
 /** The settings that a visit has recorded, each beside what the site file says of it. */
 import { nearestWord } from '../../base/nearest.ts';
 import { remembered } from '../../base/remembered.ts';
+import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { pointSettings } from '../../evaluate/point-settings.ts';
 import { type RecordedSetting, recordedSettings } from '../../evaluate/recorded-setting.ts';
@@ -10,6 +11,7 @@ import { problemsUnder } from './file-problems.ts';
 import { changeTo } from './reference-fixes.ts';
 
 export interface SettingOfPoint {
+  readonly site: EvaluatedSite;
   readonly point: PointEvaluation;
   readonly recorded: RecordedSetting;
 }
@@ -17,10 +19,11 @@ export interface SettingOfPoint {
 /** Of points that are not there, or whose text does not parse, nothing is told. */
 export const settingsOfVisit = remembered(({ model, visited }: VisitView): readonly SettingOfPoint[] => {
   if (visited.state !== 'found') return [];
+  const { site } = visited;
   return model.settings.flatMap(({ value }) => {
-    const point = visited.site.points.get(value.point?.value ?? '');
+    const point = site.points.get(value.point?.value ?? '');
     if (point === undefined || point.entry.broken) return [];
-    return recordedSettings(value, point).map((recorded) => ({ point, recorded }));
+    return recordedSettings(value, point).map((recorded) => ({ site, point, recorded }));
   });
 });
 
