@@ -7,6 +7,8 @@ export default {
   mutate: ['server/src/{physics,rules}/*.ts', '!**/*.generated.ts', '!server/src/rules/rule.ts'],
   mutator: { excludedMutations: ['StringLiteral'] },
   ignoreStatic: true, // what is computed once, as a table is, would cost a whole run for each mutant
+  plugins: ['@stryker-mutator/vitest-runner', './test/mutation/compiler.mjs'],
+  checkers: ['compiler'],
   testRunner: 'vitest',
   vitest: { configFile: 'test/mutation/vitest.config.mjs' },
   coverageAnalysis: 'perTest',
@@ -16,6 +18,7 @@ export default {
   jsonReporter: { fileName: '.cache/mutation/mutants.json' },
   incrementalFile: '.cache/mutation/incremental.json',
   tsconfigFile: 'none.json', // its reader wants an older compiler; the tests need no tsconfig
+  ignorePatterns: ['.cache'],
   tempDirName: '.cache/stryker',
   thresholds: { high: 95, low: 90, break: 85 },
 };
