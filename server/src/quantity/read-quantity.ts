@@ -17,6 +17,7 @@ export type ReadProblemKind =
   | 'not-finite'
   | 'below-least'
   | 'above-most'
+  | 'negative'
   | 'not-a-value'
   | 'reversed';
 
@@ -90,6 +91,19 @@ export function readRange(
     }
     return succeed({ value: { dimension, low, high, unit, gauge }, notice });
   });
+}
+
+/** What was read of a text, where it is not below zero. */
+export function unsigned(
+  read: Outcome<ReadResult<Quantity | QuantityRange>, ReadProblem>,
+  text: string,
+): Outcome<ReadResult<Quantity | QuantityRange>, ReadProblem> {
+  if (!read.ok) return read;
+  const { value } = read.value;
+  const isRange = 'low' in value;
+  if ((isRange ? value.low : value.value) >= 0) return read;
+  const sentence = `${quoted(text)} is below zero, which this value cannot be`;
+  return problem('negative', sentence, textRange(0, text.length), isRange ? [] : [text.replace('-', '').trim()]);
 }
 
 /** Reads a text; where that fails for one of the usual slips, says so and suggests the text without it. */
