@@ -1,12 +1,12 @@
 /** Keys that are unknown, missing, too many, or no names: in words, with the edits that mend them. */
 import { nearestWord } from '../base/nearest.ts';
 import { lowerFirst, quoted } from '../base/words.ts';
-import { originOf, type PairCursor, rootCursor } from '../syntax/cursor.ts';
+import { originOf, type PairCursor, rootCursor, textOf } from '../syntax/cursor.ts';
 import { appendPair, type PartEdit, removePair, renameKey, replaceScalar } from '../syntax/edit.ts';
 import { cutTextAt } from './cut-text.ts';
 import { type SuggestedEdit, suggestion } from './problem.ts';
 import { branchOf, childSchema, resolveSchema, type SchemaNode } from './schema.ts';
-import { isEmpty, kindOf, type Place, type StructureContext, textOf } from './structure-place.ts';
+import { isEmpty, kindOf, type Place, type StructureContext } from './structure-place.ts';
 import { type Break, broken, MOST_CHOICES, quotedList, shortList, wellFormedLike } from './structure-values.ts';
 
 export function unknownKey(name: string, place: Place, context: StructureContext): Break | undefined {

@@ -1,6 +1,6 @@
 /** Where a break of the schema lies in the text, and what the thing there is called. */
 import { lowerFirst } from '../base/words.ts';
-import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
+import { type Cursor, originOf, type PairCursor, type TreeWalker, textOf } from '../syntax/cursor.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { ProblemContext } from './problem.ts';
 import { childSchema, type FileKind, resolveSchema, type SchemaNode } from './schema.ts';
@@ -52,10 +52,6 @@ export function placeOf(pointer: string, root: CheckedRoot, context: StructureCo
 export function kindOf(map: Cursor, { walker }: StructureContext): string | undefined {
   const pair = walker.pairs(map).find((candidate) => candidate.key.text === 'kind');
   return pair === undefined ? undefined : textOf(pair.value);
-}
-
-export function textOf({ node }: Cursor): string {
-  return node.kind === 'scalar' ? node.text : '';
 }
 
 export function isEmpty({ node }: Cursor): boolean {

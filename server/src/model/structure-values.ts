@@ -1,13 +1,13 @@
 /** Values that are of the wrong kind, no known word or out of their limits: in words, with the edits that mend them. */
 import { nearestWord } from '../base/nearest.ts';
 import { quoted } from '../base/words.ts';
-import { originOf } from '../syntax/cursor.ts';
+import { originOf, textOf } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { removeItem } from '../syntax/edit-list.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import { type SuggestedEdit, suggestion } from './problem.ts';
 import type { SchemaNode } from './schema.ts';
-import { isEmpty, type Place, type StructureContext, textOf } from './structure-place.ts';
+import { isEmpty, type Place, type StructureContext } from './structure-place.ts';
 import type { SchemaError } from './validators.ts';
 
 export interface Break {

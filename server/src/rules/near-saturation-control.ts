@@ -3,6 +3,7 @@ import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../eva
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
+import { textOf } from '../syntax/cursor.ts';
 import { appendPair, renameKey } from '../syntax/edit.ts';
 import { contentEnd } from '../syntax/lines.ts';
 import type { FindingDraft, FixDraft, Rule, RuleEdit } from './rule.ts';
@@ -98,8 +99,8 @@ function reportDepressionInstead(
 
 /** A report with the air temperature of another one and nothing else. */
 function withSourceOf({ value }: ReportEvaluation['report']): string {
-  const node = value.airTemperature?.cursor.node;
-  return node?.kind === 'scalar' ? `{air-temperature: ${node.text}}` : '{}';
+  const { airTemperature } = value;
+  return airTemperature === undefined ? '{}' : `{air-temperature: ${textOf(airTemperature.cursor)}}`;
 }
 
 function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
@@ -122,12 +123,12 @@ function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonl
 }
 
 function depressionAlarm({ located }: AlarmUse, limit: KnownFact, clear: Fact | undefined): string {
-  const delay = located.value.delay?.cursor.node;
+  const { delay } = located.value;
   const pairs = [
     'quantity: dew-point-depression',
     `below: ${writeQuantity(limit.value, limit.dimension)}`,
     ...(isKnown(clear) ? [`clear: ${writeQuantity(clear.value, clear.dimension)}`] : []),
-    ...(delay?.kind === 'scalar' ? [`delay: ${delay.text}`] : []),
+    ...(delay === undefined ? [] : [`delay: ${textOf(delay.cursor)}`]),
   ];
   return `{${pairs.join(', ')}}`;
 }

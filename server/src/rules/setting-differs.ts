@@ -2,7 +2,7 @@ import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { PointSetting } from '../evaluate/point-settings.ts';
 import { type SettingValue, settingWords } from '../evaluate/setting-value.ts';
 import { dateOf } from '../evaluate/visit-reading.ts';
-import type { Cursor } from '../syntax/cursor.ts';
+import { type Cursor, textOf } from '../syntax/cursor.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import { yamlWord } from '../syntax/yaml-word.ts';
 import type { FindingDraft, FixDraft, Rule, VisitView } from './rule.ts';
@@ -57,10 +57,9 @@ function isToldLater({ visits }: EvaluatedSite, tag: string, path: string, date:
 
 /** The other way round, where the site file spells the value out. */
 function recordAsGiven({ given, path }: PointSetting, at: Cursor, wanted: SettingValue): readonly FixDraft[] {
-  const node = given?.cursor.node;
-  if (node?.kind !== 'scalar') return [];
+  if (given === undefined) return [];
   const title = `Keep the site file and write it into the visit: ${path} ${settingWords(wanted)}; the instrument must be set to it`;
-  return [{ title, kind: 'choice', edits: [replaceScalar(at, yamlWord(node.text))] }];
+  return [{ title, kind: 'choice', edits: [replaceScalar(at, yamlWord(textOf(given.cursor)))] }];
 }
 
 /** @param text as a file spells it */

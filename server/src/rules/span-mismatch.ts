@@ -1,9 +1,14 @@
+import type { ModelRef } from '../evaluate/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AnalogueUse } from '../evaluate/signal-use.ts';
+import type { Located } from '../model/located.ts';
+import type { ReceiverModel } from '../model/model-types.generated.ts';
 import { showRange } from '../quantity/format-quantity.ts';
+import type { QuantityRange } from '../quantity/quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
+import { textOf } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
-import type { FindingDraft, FixDraft, Rule } from './rule.ts';
+import type { FindingDraft, Rule } from './rule.ts';
 
 export const rule: Rule = {
   name: 'span-mismatch',
@@ -19,38 +24,48 @@ export const rule: Rule = {
   check: { point: mismatched },
 };
 
+/** A signal with its span, at a receiver that is named. */
+interface Input extends Pick<AnalogueUse, 'name' | 'quantity'> {
+  readonly span: Located<QuantityRange>;
+  readonly receiver: ModelRef<ReceiverModel>;
+}
+
+function inputOf({ span, name, quantity, receiver }: AnalogueUse): readonly Input[] {
+  return span === undefined || receiver === undefined ? [] : [{ span, name, quantity, receiver }];
+}
+
 function mismatched({ signals }: PointEvaluation): readonly FindingDraft[] {
-  const analogue = signals.filter((use) => use.kind === 'analogue');
-  return analogue.flatMap((use, index): FindingDraft[] => {
-    const first = analogue.slice(0, index).find((earlier) => isSameInput(earlier, use));
-    const [span, other] = [use.span, first?.span];
-    if (first === undefined || span === undefined || other === undefined || isSameSpan(first, use)) return [];
-    const { title, dimension } = quantityInfo(use.quantity);
-    const [own, firstShown] = [span, other].map(({ value }) => showRange(value.low, value.high, dimension));
+  const inputs = signals.flatMap((use) => (use.kind === 'analogue' ? inputOf(use) : []));
+  return inputs.flatMap((input, index): FindingDraft[] => {
+    const first = inputs.slice(0, index).find((earlier) => isSameInput(earlier, input));
+    if (first === undefined || isSameSpan(first, input)) return [];
+    const { title } = quantityInfo(input.quantity);
+    const [own, firstShown] = [shownSpan(input), shownSpan(first)];
     return [
       {
-        message: `${use.name} carries the ${title} as ${own} to ${use.receiver?.id}, and ${first.name} carries it there as ${firstShown}. Give both one span, so that no input is scaled with the other's.`,
-        origin: span.origin,
-        related: [{ message: `The span of ${first.name} is here.`, origin: other.origin }],
-        fixes: takeSpan(use, first, firstShown ?? ''),
+        message: `${input.name} carries the ${title} as ${own} to ${input.receiver.id}, and ${first.name} carries it there as ${firstShown}. Give both one span, so that no input is scaled with the other's.`,
+        origin: input.span.origin,
+        related: [{ message: `The span of ${first.name} is here.`, origin: first.span.origin }],
+        fixes: [
+          {
+            title: `Use the span of ${first.name}, ${firstShown}`,
+            kind: 'choice',
+            edits: [replaceScalar(input.span.cursor, textOf(first.span.cursor))],
+          },
+        ],
       },
     ];
   });
 }
 
-function isSameInput(one: AnalogueUse, other: AnalogueUse): boolean {
-  return one.quantity === other.quantity && one.receiver !== undefined && one.receiver === other.receiver;
+function isSameInput(one: Input, other: Input): boolean {
+  return one.quantity === other.quantity && one.receiver === other.receiver;
 }
 
-function isSameSpan({ carries: one }: AnalogueUse, { carries: other }: AnalogueUse): boolean {
-  return one === undefined || other === undefined || (one.low === other.low && one.high === other.high);
+function isSameSpan({ span: { value: one } }: Input, { span: { value: other } }: Input): boolean {
+  return one.low === other.low && one.high === other.high;
 }
 
-/** As the other is typed. */
-function takeSpan({ span }: AnalogueUse, { name, span: from }: AnalogueUse, shown: string): readonly FixDraft[] {
-  const node = from?.cursor.node;
-  if (span === undefined || node?.kind !== 'scalar') return [];
-  return [
-    { title: `Use the span of ${name}, ${shown}`, kind: 'choice', edits: [replaceScalar(span.cursor, node.text)] },
-  ];
+function shownSpan({ span: { value }, quantity }: Input): string {
+  return showRange(value.low, value.high, quantityInfo(quantity).dimension);
 }

@@ -41,6 +41,11 @@ export function foreignAnchorsOf(tree: SyntaxTree): ForeignAnchors {
   return foreign;
 }
 
+/** As typed, without quotes; of a map or a list none. */
+export function textOf({ node }: Cursor): string {
+  return node.kind === 'scalar' ? node.text : '';
+}
+
 export function originOf({ part, node, via }: Cursor): Origin {
   const own = { part, start: node.start, end: node.end };
   return via === undefined ? own : { ...via, definedAt: own };
