@@ -56,12 +56,12 @@ function cautionLines(spaces: SiteEvaluation['spaces']): readonly Text[] {
     (located.value.hazards?.value ?? []).map(({ value }) => value),
   );
   const [first, ...others] = cautionsFor(hazards);
-  if (first === undefined)
-    return [['The file names no hazard, which does not mean that there is none. '], ...NO_DEVICE];
+  if (first === undefined) {
+    const noDevice = 'Local codes and licensed practice decide; Dewright is no safety device.';
+    return [['The file names no hazard, which does not mean that there is none.'], [noDevice]];
+  }
   return [[told(first)], ...others.map((line): Text => [told(line)])];
 }
-
-const NO_DEVICE: readonly Text[] = [['Local codes and licensed practice decide; Dewright is no safety device.']];
 
 export function equipmentSection({ points, catalogue }: SiteEvaluation): Section {
   const used = usedModels(points.values());
