@@ -27,7 +27,7 @@ function outside(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
     ({ name, carries }) => `${name} carries only ${showRange(carries.low, carries.high, dimension)}`,
   );
   const [limit, isAbove] = [alarm.limit.value.value, alarm.direction === 'above'];
-  const isPassed = carriers.every(({ carries }) => (isAbove ? limit < carries.low : limit > carries.high));
+  const isPassed = carriers.every(({ carries }) => (limit < carries.low ? isAbove : !isAbove));
   return [
     {
       message: `The alarm ${alarm.name} is set ${limitWords(alarm)}, and of the ${title} ${spans.join(' and ')}: the alarm ${isPassed ? 'always' : 'never'} sounds. Widen the span or move the limit.`,
