@@ -9,9 +9,6 @@ import { acceptanceAbove } from './support/acceptance-edit.ts';
 import { limitWords } from './support/alarm-views.ts';
 import { atCorner } from './support/words.ts';
 
-/** A miss one tolerance beyond the limit may happen this often. */
-const ACCEPTABLE_MISSES = 0.05;
-
 export const rule: Rule = {
   name: 'alarm-misses',
   group: 'Outputs and alarms',
@@ -26,10 +23,11 @@ export const rule: Rule = {
   check: { point: (view) => view.alarms.flatMap((alarm) => missing(view, alarm)) },
 };
 
+/** A guard-banded limit is there only where more than one in twenty are missed. */
 function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, limit } = alarm;
   const [missed, guarded] = [view.facts.get(`${name}/missed-alarm`), view.facts.get(`${name}/guard-banded-limit`)];
-  if (!isKnown(missed) || !isKnown(guarded) || missed.value <= ACCEPTABLE_MISSES) return [];
+  if (!isKnown(missed) || !isKnown(guarded)) return [];
   const { title } = quantityInfo(quantity);
   return [
     {
