@@ -12,8 +12,8 @@ export interface Acceptance {
   readonly text: string;
   /** The line whose findings it accepts. */
   readonly line: number;
-  /** The point or space that this line belongs to; absent where that is none. */
-  readonly subject?: string;
+  /** The point or space that this line belongs to; undefined where that is none. */
+  readonly subject: string | undefined;
 }
 
 const FORM = /^#\s*accept\s+([a-z0-9-]+)\s*(.*?)\s*$/;
@@ -27,8 +27,7 @@ export function acceptancesOf(file: ParsedFile): readonly Acceptance[] {
       const { line } = file.lines.positionAt(offset + start);
       const accepted = alone ? firstLineBelow(line, file) : line;
       const subject = entryAt(accepted, file);
-      const place = { origin: { part, start, end }, text, line: accepted };
-      return { ...accepts, ...place, ...(subject === undefined ? {} : { subject }) };
+      return { ...accepts, origin: { part, start, end }, text, line: accepted, subject };
     }),
   );
 }

@@ -30,7 +30,7 @@ function unused(idle: IdleAcceptance, { ruleNames }: AcceptanceView): FindingDra
       ? `No finding of ${name} is on this line, so that nothing is accepted here. Remove the comment, or put it where the finding is.`
       : `“${name}” is no rule, so that nothing is accepted here.${hint}`,
     origin,
-    ...(subject === undefined ? {} : { subject }),
+    subject,
     fixes: [...(near === undefined ? [] : [changeAcceptedRule(idle, near)]), removeAcceptance(idle)],
   };
 }

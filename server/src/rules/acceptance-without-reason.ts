@@ -24,7 +24,7 @@ function withoutReason(idle: IdleAcceptance): FindingDraft {
         ? `Accepting ${idle.rule} needs a reason, and without one the finding stays. Write it behind a colon: # accept ${idle.rule}: reason.`
         : `A colon stands between the rule and the reason, and without it the finding stays: # accept ${idle.rule}: reason.`,
     origin: idle.origin,
-    ...(idle.subject === undefined ? {} : { subject: idle.subject }),
+    subject: idle.subject,
     fixes: colon === undefined ? [] : [colon],
   };
 }

@@ -61,7 +61,7 @@ export interface FindingDraft {
   /** Where it is not the rule's own. */
   readonly severity?: Severity;
   /** Where it is about another thing than what was looked at: an entry of the file, for example. */
-  readonly subject?: string;
+  readonly subject?: string | undefined;
   /** The facts whose numbers the message names. */
   readonly facts?: readonly Fact[];
   readonly related?: readonly Related[];
@@ -161,8 +161,8 @@ export interface IdleAcceptance {
   readonly origin: Origin;
   /** The comment as it was typed. */
   readonly text: string;
-  /** The point or space whose line it is on or above; absent where that is none. */
-  readonly subject?: string;
+  /** The point or space whose line it is on or above; undefined where that is none. */
+  readonly subject: string | undefined;
   readonly rule: string;
   /** Empty where none is given. */
   readonly reason: string;
