@@ -16,7 +16,7 @@ export const rule: Rule = {
       sharedTags.flatMap((tag) => {
         const point = model.points.get(tag);
         const elsewhere = placesOfTag(tag).filter((place) => place.file !== file);
-        if (point === undefined || elsewhere.length === 0) return [];
+        if (point === undefined) return [];
         return {
           message: `The tag ${tag} is given to a point of another site too. A tag stands for one point; give one of the two another.`,
           origin: point.keyOrigin,
