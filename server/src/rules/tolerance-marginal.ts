@@ -34,7 +34,7 @@ function marginal(view: PointEvaluation, judged: JudgedReport): readonly Finding
     {
       message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(permitted, tolerance.value.dimension)}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
-      facts: improved === undefined ? [expanded] : [expanded, improved],
+      facts: [expanded, improved],
       related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],
     },
   ];

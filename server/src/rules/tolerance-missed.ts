@@ -35,7 +35,7 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
     {
       message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, more than its tolerance of ${permitted}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
-      facts: improved === undefined ? [expanded] : [expanded, improved],
+      facts: [expanded, improved],
       related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],
     },
   ];

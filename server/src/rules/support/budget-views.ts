@@ -14,7 +14,7 @@ export interface JudgedReport {
   readonly budget: Budget;
   readonly expanded: KnownFact;
   /** What the best change would leave. */
-  readonly improved: KnownFact | undefined;
+  readonly improved: KnownFact;
 }
 
 export function judgedReports({ reports, budgets, facts }: PointEvaluation): readonly JudgedReport[] {
@@ -23,16 +23,15 @@ export function judgedReports({ reports, budgets, facts }: PointEvaluation): rea
     const budget = budgets.get(quantity)?.worst;
     const expanded = facts.get(`${quantity}/expanded-uncertainty`);
     const improved = facts.get(`${quantity}/improved-uncertainty`);
-    if (tolerance === undefined || !(tolerance.value.value > 0) || budget === undefined || !isKnown(expanded))
-      return [];
-    return [{ quantity, tolerance, budget, expanded, improved: isKnown(improved) ? improved : undefined }];
+    if (tolerance === undefined || !(tolerance.value.value > 0) || budget === undefined) return [];
+    return isKnown(expanded) && isKnown(improved) ? [{ quantity, tolerance, budget, expanded, improved }] : [];
   });
 }
 
 /** `The accuracy of the humidity sensor weighs most; a more accurate humidity probe would leave 1.3 %RH at best.` */
 export function improvementSentence({ budget, improved }: JudgedReport): string {
   const [largest] = budget.contributions;
-  if (largest === undefined || budget.improvement === undefined || improved === undefined) return '';
+  if (largest === undefined || budget.improvement === undefined) return '';
   return ` The ${largest.title} weighs most; ${budget.improvement.words} would leave ${showFact(improved)} at best.`;
 }
 
