@@ -36,8 +36,8 @@ function inputOf({ span, name, quantity, receiver }: AnalogueUse): readonly Inpu
 
 function mismatched({ signals }: PointEvaluation): readonly FindingDraft[] {
   const inputs = signals.flatMap((use) => (use.kind === 'analogue' ? inputOf(use) : []));
-  return inputs.flatMap((input, index): FindingDraft[] => {
-    const first = inputs.slice(0, index).find((earlier) => isSameInput(earlier, input));
+  return inputs.flatMap((input): FindingDraft[] => {
+    const first = inputs.find((other) => isSameInput(other, input));
     if (first === undefined || isSameSpan(first, input)) return [];
     const { title } = quantityInfo(input.quantity);
     const [own, firstShown] = [shownSpan(input), shownSpan(first)];
