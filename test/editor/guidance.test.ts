@@ -1,25 +1,19 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, inject, it } from 'vitest';
+import { expect, inject } from 'vitest';
 import { openSite } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { viewIn } from './webview-page.ts';
 import { repeatUntil, runCommand } from './workbench-page.ts';
 
 const LARGEST_PACKAGE = 500_000;
 
+const it = itInEditor();
+
 describeInEditor('what guides a user', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('the language status counts points and findings, and leads to the Problems panel', async () => {
+  it('the language status counts points and findings, and leads to the Problems panel', async ({ page, editor }) => {
     await openSite(page, editor);
     const status = page.locator('.hover-language-status', { hasText: /Points: 2, findings: [1-9]/ });
     await repeatUntil(async (within) => {
@@ -32,9 +26,9 @@ describeInEditor('what guides a user', () => {
     );
   });
 
-  it('the walkthrough shows its steps and their pages', async () => {
+  it('the walkthrough shows its steps and their pages', async ({ page, editor }) => {
     await openSite(page, editor);
-    await openWalkthrough('From a New Site File');
+    await openWalkthrough(page, 'From a New Site File');
     const titles = page.locator('.gettingStartedContainer .step-title');
     await expect
       .poll(() => titles.allTextContents())
@@ -48,16 +42,16 @@ describeInEditor('what guides a user', () => {
     await viewIn(page).locator('body', { hasText: 'says which spaces there are' }).waitFor();
   });
 
-  it('in a German editor commands, questions and the walkthrough are German', async () => {
-    await speakGerman();
+  it('in a German editor commands, questions and the walkthrough are German', async ({ page, editor }) => {
+    await speakGerman(page);
     await openSite(page, editor);
-    await openWalkthrough('Von einer neuen Anlagendatei');
+    await openWalkthrough(page, 'Von einer neuen Anlagendatei');
     await viewIn(page).locator('body', { hasText: 'sagt, welche Räume es gibt' }).waitFor();
     await runCommand(page, 'Dewright: Diese Regel erklären');
     await page.locator('.quick-input-widget input[placeholder="Regel, die erklärt werden soll"]').waitFor();
   });
 
-  it('the page of the extension shows nothing and leads nowhere that is not packed with it', () => {
+  it('the page of the extension shows nothing and leads nowhere that is not packed with it', ({ editor }) => {
     const [installed = ''] = readdirSync(join(editor.server.dataFolder, 'extensions')).filter((name) =>
       name.startsWith('dewright.'),
     );
@@ -72,18 +66,18 @@ describeInEditor('what guides a user', () => {
     const packed = inject('editor');
     expect(packed.ok && statSync(packed.value.vsix).size).toBeLessThan(LARGEST_PACKAGE);
   });
-
-  async function openWalkthrough(title: string): Promise<void> {
-    await runCommand(page, 'Welcome: Open Walkthrough...');
-    await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).click();
-  }
-
-  /** As a language pack would: the workbench then asks extensions for their German texts. */
-  async function speakGerman(): Promise<void> {
-    await page.route('**/out/nls.messages.js', async (route) => {
-      const response = await route.fetch();
-      const body = `${await response.text()}\n;globalThis._VSCODE_NLS_LANGUAGE = 'de';`;
-      await route.fulfill({ response, body });
-    });
-  }
 });
+
+async function openWalkthrough(page: Page, title: string): Promise<void> {
+  await runCommand(page, 'Welcome: Open Walkthrough...');
+  await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).click();
+}
+
+/** As a language pack would: the workbench then asks extensions for their German texts. */
+async function speakGerman(page: Page): Promise<void> {
+  await page.route('**/out/nls.messages.js', async (route) => {
+    const response = await route.fetch();
+    const body = `${await response.text()}\n;globalThis._VSCODE_NLS_LANGUAGE = 'de';`;
+    await route.fulfill({ response, body });
+  });
+}

@@ -1,27 +1,18 @@
 /** What users do most, in the newest VS Code; the other tests of the workbench run in the oldest. */
-import type { Page } from 'playwright-core';
-import { beforeEach, expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite, placeInSite, siteText } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInNewestEditor } from './running-editor.ts';
 import { NEWEST_RELEASE } from './setup-workbench.ts';
 import { accessibilityFaults, openView } from './webview-page.ts';
 import { hoverAt, problems, save, takeQuickFix } from './workbench-page.ts';
 
+const it = itInEditor({ isNewest: true });
+
 describeInNewestEditor(`in the workbench of VS Code ${NEWEST_RELEASE.version}`, () => {
-  let editor: EditorOfTest;
-  let page: Page;
+  it.beforeEach(({ page, editor }) => openSite(page, editor));
 
-  withPageForEachTest(
-    (running, opened) => {
-      editor = running;
-      page = opened;
-    },
-    { isNewest: true },
-  );
-  beforeEach(() => openSite(page, editor));
-
-  it('a finding stands in the Problems panel, and its quick fix ends on disk', async () => {
+  it('a finding stands in the Problems panel, and its quick fix ends on disk', async ({ page, editor }) => {
     await expect
       .poll(() => problems(page))
       .toContainEqual(expect.objectContaining({ severity: 'Error', code: 'air-temperature-missing' }));
@@ -30,7 +21,7 @@ describeInNewestEditor(`in the workbench of VS Code ${NEWEST_RELEASE.version}`, 
     await expect.poll(() => siteText(editor)).toMatch(/reports:\n +dew-point: .*\n +supply:/);
   });
 
-  it('a hover shows, and a view opens beside the file and hinders nobody', async () => {
+  it('a hover shows, and a view opens beside the file and hinders nobody', async ({ page, editor }) => {
     await hoverAt(page, placeInSite(editor, 'kiln-2:'), { hasText: 'Highest dew point' });
     await page.keyboard.press('Escape');
     const view = await openView(page, 'Dewright: Show the Moist-Air Chart', 'svg.drawing');

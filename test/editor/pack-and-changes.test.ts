@@ -1,34 +1,27 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { commitFolder } from './committed-folder.ts';
 import { openSite, placeInSite } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { accessibilityFaults, openView } from './webview-page.ts';
 import { goTo, repeatUntil, runCommand } from './workbench-page.ts';
 
 const CHANGES = 'Dewright: Show What Has Changed in Meaning';
 
+const it = itInEditor();
+
 describeInEditor('what has changed, and the handover pack', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('without a repository the changes say that nothing is committed', async () => {
+  it('without a repository the changes say that nothing is committed', async ({ page, editor }) => {
     await openSite(page, editor);
     const view = await openView(page, CHANGES, 'select[name=against]');
     await view.locator('p', { hasText: 'There is no committed version to compare with' }).waitFor();
     expect(await accessibilityFaults(view)).toEqual([]);
   });
 
-  it('in a repository they tell what is typed, against the last commit', async () => {
-    enableGit();
+  it('in a repository they tell what is typed, against the last commit', async ({ page, editor }) => {
+    enableGit(editor.folder);
     commitFolder(editor.folder);
     await openSite(page, editor);
     const view = await openView(page, CHANGES, 'select[name=against]');
@@ -41,7 +34,7 @@ describeInEditor('what has changed, and the handover pack', () => {
     expect(await accessibilityFaults(view)).toEqual([]);
   });
 
-  it('the pack of the open site is written where the user says', async () => {
+  it('the pack of the open site is written where the user says', async ({ page, editor }) => {
     await openSite(page, editor);
     await runCommand(page, 'Dewright: Write the Handover Pack');
     const place = page.locator('.quick-input-widget input.input').filter({ visible: true });
@@ -53,10 +46,10 @@ describeInEditor('what has changed, and the handover pack', () => {
     expect(readFileSync(pack, 'utf8')).toMatch(/^<!doctype html>[\s\S]*handover pack/);
     expect(existsSync(join(editor.folder, 'fennmoor.html'))).toBe(false);
   });
-
-  /** The other tests of the editor do without its git. */
-  function enableGit(): void {
-    mkdirSync(join(editor.folder, '.vscode'), { recursive: true });
-    writeFileSync(join(editor.folder, '.vscode/settings.json'), JSON.stringify({ 'git.enabled': true }));
-  }
 });
+
+/** The other tests of the editor do without its git. */
+function enableGit(folder: string): void {
+  mkdirSync(join(folder, '.vscode'), { recursive: true });
+  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'git.enabled': true }));
+}

@@ -1,8 +1,7 @@
-/** One editor for the tests of a block, and for each of them a folder and a page of its own. */
+/** One editor for the tests of a file, and for each of them a folder and a page of its own. */
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
+import { expect, it } from 'vitest';
 import { watchConsoleErrors } from './console-errors.ts';
 import { CACHE_FOLDER } from './paths.ts';
 import { copyOfWorkspace, type EditorOptions, type RunningEditor, startEditor } from './running-editor.ts';
@@ -20,34 +19,32 @@ export interface EditorOfTest extends RunningEditor {
 }
 
 /**
- * Call it inside of `describeInEditor`. A test fails where its page told an error on the console.
- * @param use takes the editor with the new folder, and the new page, before each test
+ * `it` for inside of `describeInEditor`, with `editor` and `page`. Only what a test asks for is started: the editor once,
+ * until the file ends, the others for each test. A test fails where its page told an error on the console.
  */
-export function withPageForEachTest(
-  use: (editor: EditorOfTest, page: Page) => void,
-  options: EditorOptions = {},
-): void {
-  let editor: RunningEditor;
-  let page: Page;
-  let folder: string;
-  let errors: readonly string[];
-
-  beforeAll(async () => {
-    editor = await startEditor(options);
-  });
-  afterAll(() => editor?.end());
-  beforeEach(async () => {
-    folder = copyOfWorkspace();
-    page = await editor.browser.newPage({ viewport: VIEWPORT });
-    page.setDefaultTimeout(PATIENCE);
-    errors = watchConsoleErrors(page);
-    use({ ...editor, folder }, page);
-  });
-  afterEach(async ({ task }) => {
-    if (task.result?.state === 'fail') await page.screenshot({ path: join(FAILURE_FOLDER, `${task.name}.png`) });
-    const found = [...errors]; // leaving makes an error of its own
-    await page?.close();
-    rmSync(folder, { recursive: true, maxRetries: 5 });
-    expect(found).toEqual([]);
-  });
+export function itInEditor(options: EditorOptions = {}) {
+  return it
+    .extend('options', { scope: 'file' }, options)
+    .extend('running', { scope: 'file' }, async ({ options }, { onCleanup }) => {
+      const running = await startEditor(options);
+      onCleanup(() => running.end());
+      return running;
+    })
+    .extend('editor', ({ running }, { onCleanup }): EditorOfTest => {
+      const folder = copyOfWorkspace();
+      onCleanup(() => rmSync(folder, { recursive: true, maxRetries: 5 }));
+      return { ...running, folder };
+    })
+    .extend('page', async ({ editor, task }, { onCleanup }) => {
+      const page = await editor.browser.newPage({ viewport: VIEWPORT });
+      page.setDefaultTimeout(PATIENCE);
+      const errors = watchConsoleErrors(page);
+      onCleanup(async () => {
+        if (task.result?.state === 'fail') await page.screenshot({ path: join(FAILURE_FOLDER, `${task.name}.png`) });
+        const found = [...errors]; // leaving makes an error of its own
+        await page.close();
+        expect.soft(found).toEqual([]); // throws nothing: the folder goes after the page
+      });
+      return page;
+    });
 }

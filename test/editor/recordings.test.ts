@@ -1,10 +1,10 @@
 import { appendFileSync, cpSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { loadDuckDB } from '../../server/src/recording/duckdb.ts';
 import { readMarks } from '../rules/fixture.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { type EditorOfTest, itInEditor } from './page-of-test.ts';
 import { PROJECT_ROOT } from './paths.ts';
 import { describeInEditor } from './running-editor.ts';
 import { hoverAt, openWorkbench, placeIn, problems } from './workbench-page.ts';
@@ -15,26 +15,25 @@ const VISIT_FILE = 'dryer.dewvisit.yaml';
 const LOG = placeIn(VISIT, 'wet.csv');
 const HAS_DUCKDB = loadDuckDB([PROJECT_ROOT]).ok;
 
+const it = itInEditor();
+const itRestricted = itInEditor({ restricted: true });
+
 describeInEditor('the recording of an open visit', () => {
-  let editor: EditorOfTest;
-  let page: Page;
+  it.beforeEach(({ editor }) => layOut(editor.folder));
 
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-    layOut(editor.folder);
-  });
+  it.skipIf(!HAS_DUCKDB)(
+    'is read with the DuckDB of the workspace, and again when it is written to',
+    async ({ page, editor }) => {
+      bringDuckDB(editor.folder);
+      await openVisit(page, editor);
+      await expect.poll(() => rulesIn(page)).toContain('log-outside-envelope');
+      await hoverAt(page, LOG, { hasText: 'Outside the envelope for 20 min, 2 % of the time.' });
+      cpSync(join(FIXTURE, 'dry.csv'), join(editor.folder, 'wet.csv'));
+      await expect.poll(() => rulesIn(page)).not.toContain('log-outside-envelope');
+    },
+  );
 
-  it.skipIf(!HAS_DUCKDB)('is read with the DuckDB of the workspace, and again when it is written to', async () => {
-    bringDuckDB(editor.folder);
-    await openVisit(page, editor);
-    await expect.poll(() => rulesIn(page)).toContain('log-outside-envelope');
-    await hoverAt(page, LOG, { hasText: 'Outside the envelope for 20 min, 2 % of the time.' });
-    cpSync(join(FIXTURE, 'dry.csv'), join(editor.folder, 'wet.csv'));
-    await expect.poll(() => rulesIn(page)).not.toContain('log-outside-envelope');
-  });
-
-  it('is not read without DuckDB, and its hover says what to install and where', async () => {
+  it('is not read without DuckDB, and its hover says what to install and where', async ({ page, editor }) => {
     const unheard = `2026-09-10T00:00:00Z,60,50,${Date.now()}\n`; // what was read of a log before needs no DuckDB
     appendFileSync(join(editor.folder, 'wet.csv'), unheard);
     await openVisit(page, editor);
@@ -43,19 +42,9 @@ describeInEditor('the recording of an open visit', () => {
 });
 
 describeInEditor('in a folder that the user does not trust the recording of an open visit', () => {
-  let editor: EditorOfTest;
-  let page: Page;
+  itRestricted.beforeEach(({ editor }) => layOut(editor.folder));
 
-  withPageForEachTest(
-    (running, opened) => {
-      editor = running;
-      page = opened;
-      layOut(editor.folder);
-    },
-    { restricted: true },
-  );
-
-  it('is not read', async () => {
+  itRestricted('is not read', async ({ page, editor }) => {
     bringDuckDB(editor.folder);
     await openVisit(page, editor);
     const words = 'native code, which is not started in a workspace that is not trusted';

@@ -1,24 +1,14 @@
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { openView } from './webview-page.ts';
 import { problems } from './workbench-page.ts';
 
+const it = itInEditor({ restricted: true });
+
 describeInEditor('in a folder that the user does not trust', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest(
-    (running, opened) => {
-      editor = running;
-      page = opened;
-    },
-    { restricted: true },
-  );
-
-  it('files are checked, and the chart is shown, all the same', async () => {
+  it('files are checked, and the chart is shown, all the same', async ({ page, editor }) => {
     await openSite(page, editor);
     await page.locator('.statusbar-item', { hasText: 'Restricted Mode' }).waitFor();
     const rules = async () => (await problems(page)).map((problem) => problem.code);

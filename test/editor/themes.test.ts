@@ -1,8 +1,7 @@
 /** What the extension adds to the editor is seen in every theme. */
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite, placeInSite } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { accessibilityFaults, openView, setTheme } from './webview-page.ts';
 import { goTo, hoverAt } from './workbench-page.ts';
@@ -22,16 +21,10 @@ const VIEWS = [
 /** The page has it; the types of Node do not know it. */
 declare function getComputedStyle(element: unknown): { readonly borderBottomStyle: string };
 
+const it = itInEditor();
+
 describeInEditor('in the themes of the editor', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('in high contrast findings are underlined, and a hover shows', async () => {
+  it('in high contrast findings are underlined, and a hover shows', async ({ page, editor }) => {
     setTheme(editor.folder, 'Default Light Modern');
     await openSite(page, editor);
     const underline = () =>
@@ -47,7 +40,7 @@ describeInEditor('in the themes of the editor', () => {
     }
   });
 
-  it('in no theme anything hinders people from using a view', async () => {
+  it('in no theme anything hinders people from using a view', async ({ page, editor }) => {
     setTheme(editor.folder, 'Default Light Modern');
     await openSite(page, editor);
     await goTo(page, placeInSite(editor, 'K2-MT-101:'));

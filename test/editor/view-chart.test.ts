@@ -1,8 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite, placeInSite } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { type EditorOfTest, itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { openView, type View } from './webview-page.ts';
 import { cursorAt, goTo, repeatUntil, runCommand } from './workbench-page.ts';
@@ -10,25 +10,23 @@ import { cursorAt, goTo, repeatUntil, runCommand } from './workbench-page.ts';
 const COMMAND = 'Dewright: Show the Moist-Air Chart';
 const CHART = 'svg.drawing';
 
+const it = itInEditor();
+const itInWebWorker = itInEditor({ inBrowser: true });
+
 describeInEditor('the moist-air chart beside its file', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('shows the envelope, what its sensors see, and the air at the pointer, as psychrolib has them', async () => {
+  it('shows the envelope, what its sensors see, and the air at the pointer, as psychrolib has them', async ({
+    page,
+    editor,
+  }) => {
     psychrolib.SetUnitSystem(psychrolib.SI);
     // The wettest corner, 78 °C and 88 %RH, seen by sensors that are 8 K warmer. Enhancement factors part the two by 0.1 %RH.
     const atSensor = (88 * psychrolib.GetSatVapPres(78)) / psychrolib.GetSatVapPres(86);
-    const view = await openChart();
+    const view = await openChart(page, editor);
     await view.locator('text', { hasText: 'air: 55 … 78 °C, 35 … 88 %RH' }).waitFor();
     const sensors = await view.locator('text', { hasText: 'K2-MT-101, K2-MT-102: sensor at' }).textContent();
     expect(Number(/sensor at ([\d.]+) %RH/.exec(sensors ?? '')?.[1])).toBeCloseTo(atSensor, 0);
 
-    await pointAt(view);
+    await pointAt(page, view);
     const reading = (await view.locator('output').textContent()) ?? '';
     const numberOf = (name: string) => Number(new RegExp(`${name} (-?[\\d.]+)`).exec(reading)?.[1]);
     const dewPoint = psychrolib.GetTDewPointFromRelHum(
@@ -39,8 +37,8 @@ describeInEditor('the moist-air chart beside its file', () => {
     expect(Math.abs(numberOf('dew point') - dewPoint)).toBeLessThan(0.4);
   });
 
-  it('a click on an area goes to its line, and so does Enter', async () => {
-    const view = await openChart();
+  it('a click on an area goes to its line, and so does Enter', async ({ page, editor }) => {
+    const view = await openChart(page, editor);
     const area = view.locator('[role=link] .area');
     await repeatUntil(
       async (within) => {
@@ -55,9 +53,12 @@ describeInEditor('the moist-air chart beside its file', () => {
     await repeatUntil((within) => link.press('Enter', within), cursorAt(page, placeInSite(editor, '8 K')));
   });
 
-  it('is copied as a drawing that stands by itself, and reads the air at a spot that the arrow keys move', async () => {
+  it('is copied as a drawing that stands by itself, and reads the air at a spot that the arrow keys move', async ({
+    page,
+    editor,
+  }) => {
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-    const view = await openChart();
+    const view = await openChart(page, editor);
     await repeatUntil(
       (within) => view.locator('button[data-action=copy]').click(within),
       page.locator('.statusbar-item', { hasText: 'The picture is in the clipboard.' }),
@@ -71,36 +72,36 @@ describeInEditor('the moist-air chart beside its file', () => {
     await view.locator('.spot').waitFor();
   });
 
-  it('follows the file, is closed without a word, and opened again', async () => {
-    const view = await openChart();
+  it('follows the file, is closed without a word, and opened again', async ({ page, editor }) => {
+    const view = await openChart(page, editor);
     await goTo(page, placeInSite(editor, '55 .. 78'));
     await page.keyboard.type('1');
     await page.keyboard.press('Delete');
     await view.locator('text', { hasText: 'air: 15 … 78 °C, 35 … 88 %RH' }).waitFor();
 
-    await tab().click({ button: 'middle' });
-    await tab().waitFor({ state: 'detached' });
+    await tab(page).click({ button: 'middle' });
+    await tab(page).waitFor({ state: 'detached' });
     await view.locator(CHART).waitFor({ state: 'hidden' });
     await openView(page, COMMAND, CHART);
   });
 
-  it('keeps the axis that was chosen while another tab hides it', async () => {
-    const view = await openChart();
+  it('keeps the axis that was chosen while another tab hides it', async ({ page, editor }) => {
+    const view = await openChart(page, editor);
     const axis = view.locator('text', { hasText: /^dew point$/ });
     await view.locator('select[name=humidity-axis]').selectOption('dew-point');
     await axis.waitFor();
-    await tab().click(); // another tab then opens beside it
+    await tab(page).click(); // another tab then opens beside it
     await runCommand(page, 'File: New Untitled Text File');
     await axis.waitFor({ state: 'hidden' });
-    await tab().click();
+    await tab(page).click();
     await axis.waitFor();
   });
 
-  it('zooms by wheel and by button, and moves by drag', async () => {
-    const view = await openChart();
+  it('zooms by wheel and by button, and moves by drag', async ({ page, editor }) => {
+    const view = await openChart(page, editor);
     const seen = () => view.locator(CHART).getAttribute('viewBox');
     const whole = await seen();
-    await pointAt(view);
+    await pointAt(page, view);
     await page.mouse.wheel(0, -100);
     await expect.poll(seen).not.toBe(whole);
     const enlarged = await seen();
@@ -113,42 +114,31 @@ describeInEditor('the moist-air chart beside its file', () => {
     await runCommand(page, 'View: Focus First Editor Group');
     await cursorAt(page, { line: 1, column: 1 }).waitFor();
   });
-
-  /** Where an area is, until what the air is there is read. */
-  async function pointAt(view: View): Promise<void> {
-    await repeatUntil(
-      async (within) => {
-        await page.mouse.move(0, 0); // a pointer that stays where it is asks for nothing
-        await view.locator(CHART).hover({ position: { x: 300, y: 260 }, ...within });
-      },
-      view.locator('output', { hasText: 'specific enthalpy' }),
-    );
-  }
-
-  async function openChart(): Promise<View> {
-    await openSite(page, editor);
-    return openView(page, COMMAND, CHART);
-  }
-
-  function tab(): Locator {
-    return page.locator('.tab', { hasText: 'Chart: kiln-2' });
-  }
 });
 
 describeInEditor('in a web worker', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest(
-    (running, opened) => {
-      editor = running;
-      page = opened;
-    },
-    { inBrowser: true },
-  );
-
-  it('the chart is shown all the same', async () => {
+  itInWebWorker('the chart is shown all the same', async ({ page, editor }) => {
     await openSite(page, editor);
     await openView(page, COMMAND, CHART);
   });
 });
+
+/** Where an area is, until what the air is there is read. */
+async function pointAt(page: Page, view: View): Promise<void> {
+  await repeatUntil(
+    async (within) => {
+      await page.mouse.move(0, 0); // a pointer that stays where it is asks for nothing
+      await view.locator(CHART).hover({ position: { x: 300, y: 260 }, ...within });
+    },
+    view.locator('output', { hasText: 'specific enthalpy' }),
+  );
+}
+
+async function openChart(page: Page, editor: EditorOfTest): Promise<View> {
+  await openSite(page, editor);
+  return openView(page, COMMAND, CHART);
+}
+
+function tab(page: Page): Locator {
+  return page.locator('.tab', { hasText: 'Chart: kiln-2' });
+}

@@ -1,23 +1,19 @@
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite, placeInSite, siteText } from './faulty-site.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { openView, viewIn } from './webview-page.ts';
 import { cursorAt, goTo, repeatUntil, runCommand, save } from './workbench-page.ts';
 
 const RISE = 'input[name="points/K2-MT-101/humidity-probe/heater/rise"]';
 
+const it = itInEditor();
+
 describeInEditor('the views of points', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('the point of the cursor is shown: what is found, which leads to its place, and what to expect', async () => {
+  it('the point of the cursor is shown: what is found, which leads to its place, and what to expect', async ({
+    page,
+    editor,
+  }) => {
     await openSite(page, editor);
     await goTo(page, placeInSite(editor, 'K2-MT-101:'));
     const view = await openView(page, 'Dewright: Show the Point', 'table');
@@ -33,13 +29,16 @@ describeInEditor('the views of points', () => {
     await view.locator('h1', { hasText: 'K2-MT-102' }).waitFor();
   });
 
-  it('the lens above a point opens its view', async () => {
+  it('the lens above a point opens its view', async ({ page, editor }) => {
     await openSite(page, editor);
     const lens = page.locator('.codelens-decoration a', { hasText: 'Section and uncertainties' }).nth(1);
     await repeatUntil((within) => lens.click(within), viewIn(page).locator('h1', { hasText: 'K2-MT-102' }));
   });
 
-  it('another rise makes a finding come and go, is written when asked for, and undone at once', async () => {
+  it('another rise makes a finding come and go, is written when asked for, and undone at once', async ({
+    page,
+    editor,
+  }) => {
     await openSite(page, editor);
     await goTo(page, placeInSite(editor, 'K2-MT-101:'));
     const view = await openView(page, 'Dewright: Try Other Values', RISE);
@@ -65,7 +64,7 @@ describeInEditor('the views of points', () => {
     await expect.poll(() => siteText(editor)).toBe(before);
   });
 
-  it('all points stand in one table that sorts, filters and leads to the files', async () => {
+  it('all points stand in one table that sorts, filters and leads to the files', async ({ page, editor }) => {
     await openSite(page, editor);
     const view = await openView(page, 'Dewright: Show the Overview of All Points', '#all-points');
     const tags = () => view.locator('tbody tr:visible td:first-child').allInnerTexts();

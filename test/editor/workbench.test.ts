@@ -2,24 +2,21 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
-import { expect, it } from 'vitest';
+import { expect } from 'vitest';
 import { openSite, placeInSite, siteText } from './faulty-site.ts';
 import { VISITS } from './in-host/visits.ts';
-import { type EditorOfTest, withPageForEachTest } from './page-of-test.ts';
+import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { viewIn } from './webview-page.ts';
 import { goTo, hoverAt, problems, repeatUntil, runCommand, save, takeQuickFix } from './workbench-page.ts';
 
+const it = itInEditor();
+
 describeInEditor('in the workbench', () => {
-  let editor: EditorOfTest;
-  let page: Page;
-
-  withPageForEachTest((running, opened) => {
-    editor = running;
-    page = opened;
-  });
-
-  it('the Problems panel shows severity, message, source, rule name and place, and links to the page of the rule', async () => {
+  it('the Problems panel shows severity, message, source, rule name and place, and links to the page of the rule', async ({
+    page,
+    editor,
+  }) => {
     await openSite(page, editor);
     await expect
       .poll(() => problems(page))
@@ -35,24 +32,24 @@ describeInEditor('in the workbench', () => {
       (within) => link.click(within),
       page.locator('.tab.active', { hasText: 'air-temperature-missing.md' }),
     );
-    await showsPageOfRule('air-temperature-missing');
+    await showsPageOfRule(page, 'air-temperature-missing');
   });
 
-  it('a rule chosen by the command is explained', async () => {
+  it('a rule chosen by the command is explained', async ({ page, editor }) => {
     await openSite(page, editor);
     await runCommand(page, 'Dewright: Explain This Rule');
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'air-temperature-missing' }).click();
-    await showsPageOfRule('air-temperature-missing');
+    await showsPageOfRule(page, 'air-temperature-missing');
   });
 
-  it('a hover shows the dew point of a space as psychrolib has it', async () => {
+  it('a hover shows the dew point of a space as psychrolib has it', async ({ page, editor }) => {
     psychrolib.SetUnitSystem(psychrolib.SI);
     const highest = psychrolib.GetTDewPointFromRelHum(78, 0.88); // the wettest corner of the site file
     await openSite(page, editor);
     await hoverAt(page, placeInSite(editor, 'kiln-2:'), { hasText: `Highest dew point: ${highest.toFixed(1)} °C` });
   });
 
-  it('a hover on a plan of checks draws the errors that the visits found', async () => {
+  it('a hover on a plan of checks draws the errors that the visits found', async ({ page, editor }) => {
     for (const [path, text] of Object.entries(VISITS)) writeFileSync(join(editor.folder, path), text);
     await openSite(page, editor);
     const picture = page.locator('img[src^="data:image/svg+xml"]');
@@ -64,7 +61,7 @@ describeInEditor('in the workbench', () => {
     await expect.poll(widths).toEqual({ drawn: 320, isShownWide: true });
   });
 
-  it('the pointer on a number beside a value shows how it came about', async () => {
+  it('the pointer on a number beside a value shows how it came about', async ({ page, editor }) => {
     await openSite(page, editor);
     const hint = page.locator('.view-line span[class*="dyn-rule"]', { hasText: /dew\spoint.*74\.9\s°C/ }).first();
     const shown = page.locator('.monaco-hover', {
@@ -77,14 +74,14 @@ describeInEditor('in the workbench', () => {
     }, shown.first());
   });
 
-  it('a quick fix by keyboard ends on disk', async () => {
+  it('a quick fix by keyboard ends on disk', async ({ page, editor }) => {
     await openSite(page, editor);
     await takeQuickFix(page, placeInSite(editor, 'relative-humidity:'), 'Report dew point instead');
     await save(page);
     await expect.poll(() => siteText(editor)).toMatch(/reports:\n +dew-point: .*\n +supply:/);
   });
 
-  it('with the setting for it, saving makes every safe fix', async () => {
+  it('with the setting for it, saving makes every safe fix', async ({ page, editor }) => {
     const settings = { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } };
     mkdirSync(join(editor.folder, '.vscode'));
     writeFileSync(join(editor.folder, '.vscode/settings.json'), JSON.stringify(settings));
@@ -95,13 +92,13 @@ describeInEditor('in the workbench', () => {
     await expect.poll(() => siteText(editor)).toContain('{ tolerance: 3 %RH, air-temperature: air-temperature-probe }');
     expect(siteText(editor)).toContain('title: At Fennmoor Timber');
   });
-
-  /** As a rendered document. */
-  async function showsPageOfRule(rule: string): Promise<void> {
-    await page.locator('.tab.active', { hasText: `${rule}.md` }).waitFor();
-    await viewIn(page).locator('h1', { hasText: rule }).waitFor();
-  }
 });
+
+/** As a rendered document. */
+async function showsPageOfRule(page: Page, rule: string): Promise<void> {
+  await page.locator('.tab.active', { hasText: `${rule}.md` }).waitFor();
+  await viewIn(page).locator('h1', { hasText: rule }).waitFor();
+}
 
 /** The page has it; the types of Node do not know it. */
 interface Picture {
