@@ -60,7 +60,7 @@ function notThere(reference: Reference, view: SiteView): FindingDraft {
   return {
     message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
     origin: named.origin,
-    ...(subject === undefined ? {} : { subject }),
+    subject,
     fixes: [...changeTo(near, named), ...definitions(reference, view)],
   };
 }

@@ -134,7 +134,7 @@ function saltNotThere({ using, point }: Reading): readonly FindingDraft[] {
     {
       message: `“${salt}” is no salt whose humidity is known. ${then}`,
       origin: using.origin,
-      ...(point === undefined ? {} : { subject: point.value }),
+      subject: point?.value,
       fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
     },
   ];
