@@ -86,8 +86,7 @@ function saltWords(driest: KnownFact, wettest: KnownFact): string {
 function fittingSalts({ fitting }: SaltPlan, { cursor, value }: Salts): readonly FixDraft[] {
   const { part, node, via } = cursor;
   const already = value.map((salt) => salt.value);
-  const isNone = fitting.length === 0 || fitting.every((id) => already.includes(id));
-  if (isNone || via !== undefined || node.kind !== 'list' || !node.flow) return [];
+  if (fitting.every((id) => already.includes(id)) || via !== undefined || node.kind !== 'list' || !node.flow) return [];
   const newText = `[${fitting.join(', ')}]`;
   return [
     {
