@@ -34,8 +34,8 @@ export const rule: Rule = {
 };
 
 function giveDepression({ envelope }: PhaseEvaluation, { depression }: SaturationCut): readonly FixDraft[] {
-  const { node, part, via } = envelope.located.cursor;
-  if (depression === undefined || node.kind !== 'map' || via !== undefined) return [];
+  const { node, part } = envelope.located.cursor;
+  if (depression === undefined || node.kind !== 'map') return [];
   const pair = node.pairs.find(({ key }) => key.text === envelope.humidityKey);
   if (pair === undefined) return [];
   const { low, high } = depression;
