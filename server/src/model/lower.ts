@@ -5,7 +5,7 @@
 import type { Outcome } from '../base/outcome.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
-import { type ReadProblem, type ReadResult, readQuantity, readRange, unsigned } from '../quantity/read-quantity.ts';
+import { notNegative, type ReadProblem, type ReadResult, readQuantity, readRange } from '../quantity/read-quantity.ts';
 import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { readAirTemperatureSource } from './air-temperature-source.ts';
@@ -86,12 +86,10 @@ function lowerScalar(cursor: Cursor, schema: SchemaNode, context: LowerContext, 
     const dimension = dimensionOf(schema.quantity.dimension, inherited, node.text);
     if (dimension === undefined) return undefined;
     const [example] = schema.examples ?? [];
-    const read = (schema.quantity.form === 'range' ? readRange : readQuantity)(
-      node.text,
-      dimension,
-      example?.toString(),
-    );
-    return settle<unknown>(schema.quantity.unsigned ? unsigned(read, node.text) : read, cursor, context);
+    const { form, unsigned } = schema.quantity;
+    if (form === 'range') return settle(readRange(node.text, dimension, example?.toString()), cursor, context);
+    const read = readQuantity(node.text, dimension, example?.toString());
+    return settle(unsigned ? notNegative(read, node.text) : read, cursor, context);
   }
   if (schema['air-temperature-source'] === true) return settle(readAirTemperatureSource(node.text), cursor, context);
   if (schema.format === 'date') return readDate(cursor, context);

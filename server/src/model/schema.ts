@@ -32,7 +32,7 @@ export type AnnotatedDimension = Dimension | 'of-quantity' | 'difference-of-quan
 export interface QuantityAnnotation {
   readonly dimension: AnnotatedDimension;
   readonly form: 'value' | 'range';
-  /** Never below zero, though others of its dimension may be. */
+  /** A value that is never below zero, though others of its dimension may be. */
   readonly unsigned?: true;
   /** Where the quantity is named: a sibling key, or `<key>` for the key of the map itself. */
   readonly of?: string;

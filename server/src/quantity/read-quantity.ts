@@ -94,16 +94,13 @@ export function readRange(
 }
 
 /** What was read of a text, where it is not below zero. */
-export function unsigned(
-  read: Outcome<ReadResult<Quantity | QuantityRange>, ReadProblem>,
+export function notNegative(
+  read: Outcome<ReadResult<Quantity>, ReadProblem>,
   text: string,
-): Outcome<ReadResult<Quantity | QuantityRange>, ReadProblem> {
-  if (!read.ok) return read;
-  const { value } = read.value;
-  const isRange = 'low' in value;
-  if ((isRange ? value.low : value.value) >= 0) return read;
+): Outcome<ReadResult<Quantity>, ReadProblem> {
+  if (!read.ok || read.value.value.value >= 0) return read;
   const sentence = `${quoted(text)} is below zero, which this value cannot be`;
-  return problem('negative', sentence, textRange(0, text.length), isRange ? [] : [text.replace('-', '').trim()]);
+  return problem('negative', sentence, textRange(0, text.length), [text.replace('-', '').trim()]);
 }
 
 /** Reads a text; where that fails for one of the usual slips, says so and suggests the text without it. */
