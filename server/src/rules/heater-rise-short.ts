@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
@@ -26,7 +27,7 @@ export const rule: Rule = {
       const needed = riseToSet(view);
       const limit = view.settings.sensorHumidityLimit;
       if (rise === undefined || !isKnown(humidity) || needed === undefined || modelHasNoHeater(view)) return [];
-      if (humidity.value <= limit.value || rise.value.value >= needed.value) return [];
+      if (!exceeds(humidity.value, limit.value)) return [];
       const asked = showQuantity(rise.value.value, 'temperature-difference');
       const reached = ownModelHeats(view, needed.value);
       const mend = reached
