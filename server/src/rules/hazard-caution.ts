@@ -96,13 +96,12 @@ function pressure({ facts, located }: SpaceEvaluation): readonly Implied[] {
 
 /** One point says it for all of the space. */
 function voltage(points: readonly PointEvaluation[]): readonly Implied[] {
-  const dangerous = points.find((point) => voltageOfPoint(point).length > 0);
-  return dangerous === undefined ? [] : voltageOfPoint(dangerous);
+  return points.flatMap(voltageOfPoint).slice(0, 1);
 }
 
 const voltageOfPoint = remembered(({ tag, point }: PointEvaluation): readonly Implied[] => {
   const supply = point.supply?.value.voltage;
-  if (supply === undefined || supply.value.value <= VOLTAGE_LIMIT) return [];
+  if (supply === undefined || !exceeds(supply.value.value, VOLTAGE_LIMIT)) return [];
   const [fed, limit] = [supply.value.value, VOLTAGE_LIMIT].map((volts) => showQuantity(volts, 'voltage'));
   const related = [{ message: 'The voltage is given here.', origin: supply.origin }];
   return [{ hazard: 'electrical', reason: `${tag} is fed with ${fed}, more than ${limit}`, facts: [], related }];
