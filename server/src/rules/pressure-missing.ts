@@ -22,14 +22,12 @@ export const rule: Rule = {
   fixes: ['safe', 'choice'],
   check: {
     site: (view) =>
-      view.spaces
-        .filter(({ facts }) => facts.has('pressure-from-altitude'))
-        .flatMap((space) =>
-          missing(
-            space,
-            pointsOfSpace(view, space).filter(({ entry }) => !entry.broken),
-          ),
+      view.spaces.flatMap((space) =>
+        missing(
+          space,
+          pointsOfSpace(view, space).filter(({ entry }) => !entry.broken),
         ),
+      ),
   },
 };
 
@@ -41,8 +39,9 @@ interface Need {
 
 function missing(space: SpaceEvaluation, points: readonly PointEvaluation[]): readonly FindingDraft[] {
   const computed = space.facts.get('pressure-from-altitude');
+  if (!isKnown(computed)) return [];
   const [first, ...others] = points.flatMap(needsOf);
-  if (!isKnown(computed) || first === undefined) return [];
+  if (first === undefined) return [];
   const { altitude } = space.settings;
   const from =
     altitude === undefined
