@@ -58,6 +58,5 @@ function widenEnvelope(space: SpaceEvaluation, summary: RecordingSummary, file: 
     const edit = replaceScalar(written.cursor, writeRange(low, high, written.value.dimension));
     return edit === undefined ? undefined : { ...edit, file };
   });
-  if (edits.length === 0) return [];
   return [{ title: `Widen the envelope to what the recording supports: ${shown.join(', ')}`, kind: 'choice', edits }];
 }
