@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import { showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { holds, widenedSpan } from '../evaluate/signal-proposals.ts';
@@ -33,7 +34,7 @@ function tooNarrow(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): r
   const { use, lowest, highest, range } = carried;
   const { name, quantity, span } = use;
   if (span === undefined || holds(span.value, range)) return [];
-  const beyond = range.high > span.value.high ? highest : lowest;
+  const beyond = exceeds(range.high, span.value.high) ? highest : lowest;
   const { title, dimension } = quantityInfo(quantity);
   const shown = showRange(span.value.low, span.value.high, dimension);
   return [
