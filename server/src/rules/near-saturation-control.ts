@@ -82,8 +82,7 @@ function reportDepressionInstead(
 ): readonly FixDraft[] {
   const all = point.reports;
   const others = reports.some(({ quantity }) => quantity === 'dew-point-depression');
-  if (all?.cursor.node.kind !== 'map' || all.cursor.via !== undefined || report.cursor.via !== undefined || others)
-    return [];
+  if (all?.cursor.node.kind !== 'map' || report.cursor.via !== undefined || others) return [];
   const pair = all.cursor.node.pairs.find(({ key }) => key.text === 'relative-humidity');
   if (pair === undefined) return [];
   const { part } = all.cursor;
