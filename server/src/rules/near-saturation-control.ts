@@ -1,3 +1,4 @@
+import { exceeds } from '../base/rounding.ts';
 import type { AlarmUse } from '../evaluate/alarm-use.ts';
 import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/fact.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
@@ -102,6 +103,7 @@ function withSourceOf({ value }: ReportEvaluation['report']): string {
   return airTemperature === undefined ? '{}' : `{air-temperature: ${textOf(airTemperature.cursor)}}`;
 }
 
+/** None at saturation itself: no depression is below 0 K. */
 function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
   const [limit, clear] = ['depression-at-limit', 'depression-at-clear'].map((id) =>
     view.facts.get(`${alarm.name}/${id}`),
@@ -109,7 +111,8 @@ function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonl
   const report = view.reports.find(({ quantity }) => quantity === 'relative-humidity')?.report;
   const all = view.point.reports;
   const { cursor } = alarm.located;
-  if (!isKnown(limit) || all === undefined || report === undefined || cursor.via !== undefined) return [];
+  if (!isKnown(limit) || !exceeds(limit.value, 0)) return [];
+  if (all === undefined || report === undefined || cursor.via !== undefined) return [];
   const reported = view.reports.some(({ quantity }) => quantity === 'dew-point-depression');
   const { part, node } = cursor;
   const edits: readonly (RuleEdit | undefined)[] = [
