@@ -20,7 +20,7 @@ describe.each(RULES.map(({ name }) => name))('%s', (name) => {
       return [file, ...findings, ...whenLeftOut(workspace, file, text)];
     });
     await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(fixture.path('findings.txt'));
-  });
+  }, 120_000);
 
   /** Those of the rule itself. */
   function findingsIn(workspace: Workspace, file: string): readonly Finding[] {
