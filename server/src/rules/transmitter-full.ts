@@ -26,10 +26,9 @@ export const rule: Rule = {
 type Sharers = readonly PointEvaluation[];
 
 function transmittersOf(points: readonly PointEvaluation[]): readonly Sharers[] {
-  const withModel = points.filter(({ transmitterModel }) => transmitterModel !== undefined);
-  const shared = groupedBy(withModel, ({ transmitterModel, point, tag }) => {
+  const shared = groupedBy(points, ({ transmitterModel, point, tag }) => {
     const serial = point.transmitter?.value.serial?.value;
-    return JSON.stringify([transmitterModel?.id, serial ?? tag, serial === undefined]);
+    return JSON.stringify(serial === undefined ? [tag] : [transmitterModel?.id, serial]);
   });
   return [...shared.values()];
 }
