@@ -40,14 +40,17 @@ interface Use {
   readonly has: number | undefined;
   readonly capacity: Located<unknown> | undefined;
   readonly countOf: (view: PointEvaluation) => number;
+  /** True where any number of them, of all sharers together, takes one. */
+  readonly takesOne?: true;
 }
 
 function overfull(sharers: Sharers): readonly FindingDraft[] {
   const ref = sharers[0]?.transmitterModel;
   const model = ref?.model?.value;
   if (ref === undefined || model === undefined) return [];
-  return usesOf(model).flatMap(({ one, many, has, capacity, countOf }) => {
-    const asked = sharers.reduce((sum, view) => sum + countOf(view), 0);
+  return usesOf(model).flatMap(({ one, many, has, capacity, countOf, takesOne }) => {
+    const all = sharers.reduce((sum, view) => sum + countOf(view), 0);
+    const asked = takesOne ? Math.min(1, all) : all;
     const last = sharers.findLast((view) => countOf(view) > 0);
     const transmitter: Located<Transmitter> | undefined = last?.point.transmitter;
     if (has === undefined || asked <= has || last === undefined || transmitter === undefined) return [];
@@ -74,14 +77,13 @@ function usesOf({ probes, outputs }: TransmitterModel): readonly Use[] {
   };
   const signals = (kind: Signal['kind']) => (view: PointEvaluation) =>
     [...(view.point.signals?.value.values() ?? [])].filter(({ value }) => value.kind === kind).length;
-  // Any number of registers is one bus.
-  const bus = (view: PointEvaluation): number => Math.min(1, signals('register')(view));
   const loop = output('current-loop', currentLoop);
+  const bus = { ...output('register', register), countOf: signals('register'), takesOne: true } as const;
   return [
     { one: 'probe', many: 'probes', has: probes?.value, capacity: probes, countOf: probesOf },
     { one: 'current output', many: 'current outputs', ...loop, countOf: signals('current-loop') },
     { one: 'voltage output', many: 'voltage outputs', ...output('voltage', voltage), countOf: signals('voltage') },
-    { one: 'bus of registers', many: 'buses of registers', ...output('register', register), countOf: bus },
+    { one: 'bus of registers', many: 'buses of registers', ...bus },
   ];
 }
 
