@@ -7,6 +7,7 @@ import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
 import { formatNumber } from '../quantity/format-quantity.ts';
 import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { readRange } from '../quantity/read-quantity.ts';
+import { textOf } from '../syntax/cursor.ts';
 import { type Location, locate } from '../syntax/locate.ts';
 import { budgetTable } from './budget-table.ts';
 import { historySection } from './history-table.ts';
@@ -57,8 +58,7 @@ function describe({ parsed }: Analysis, location: Location): readonly string[] {
   const name = location.path.at(-1) ?? '';
   if (place === undefined) return [];
   const { schema, parent } = place;
-  const node = location.node;
-  const text = node.kind === 'scalar' ? node.text : '';
+  const text = textOf(location);
   const named = location.on === 'key' && isQuantityName(name) ? name : isQuantityName(text) ? text : undefined;
   if (named !== undefined) {
     const { title, about, dimension } = quantityInfo(named);

@@ -2,13 +2,13 @@
 import type { FileKind, SchemaNode } from '../model/schema.ts';
 import { DIMENSIONS, type Dimension } from '../quantity/dimension.ts';
 import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { textOf } from '../syntax/cursor.ts';
 import type { Location } from '../syntax/locate.ts';
 import { kindBeside, schemaAt, textBeside } from './schema-path.ts';
 
 export function dimensionAt(kind: FileKind, location: Location): Dimension | undefined {
   const schema = schemaAt(kind, location.path, kindBeside(location))?.schema;
-  const text = location.node.kind === 'scalar' ? location.node.text : '';
-  return schema && dimensionOf(schema, quantityAt(location.path, textBeside(location, 'quantity')), text);
+  return schema && dimensionOf(schema, quantityAt(location.path, textBeside(location, 'quantity')), textOf(location));
 }
 
 /** The quantity that spans, limits and tolerances speak of: what `quantity` says beside them, or the key of the report. */

@@ -6,7 +6,7 @@ import type { Outcome } from '../base/outcome.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { notNegative, type ReadProblem, type ReadResult, readQuantity, readRange } from '../quantity/read-quantity.ts';
-import { type Cursor, originOf, type PairCursor, type TreeWalker } from '../syntax/cursor.ts';
+import { type Cursor, originOf, type PairCursor, type TreeWalker, textOf } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import { readAirTemperatureSource } from './air-temperature-source.ts';
 import { isDate, likelyDates } from './date.ts';
@@ -138,7 +138,7 @@ function settle<Value>(
 }
 
 function readDate(cursor: Cursor, context: LowerContext): string | undefined {
-  const text = cursor.node.kind === 'scalar' ? cursor.node.text : '';
+  const text = textOf(cursor);
   if (isDate(text)) return text;
   context.problems.push({
     rule: 'value-unreadable',

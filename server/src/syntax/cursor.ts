@@ -41,8 +41,8 @@ export function foreignAnchorsOf(tree: SyntaxTree): ForeignAnchors {
   return foreign;
 }
 
-/** As typed, without quotes; of a map or a list none. */
-export function textOf({ node }: Cursor): string {
+/** As typed, without quotes; of all but a scalar none. */
+export function textOf({ node }: { readonly node: SyntaxNode }): string {
   return node.kind === 'scalar' ? node.text : '';
 }
 
