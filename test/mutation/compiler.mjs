@@ -51,7 +51,8 @@ class Compiler {
 
   /** Those of which the compiler tells an error. */
   refusedFiles() {
-    const { stdout } = spawnSync('npx', ['tsc', '-p', COPY, '--pretty', 'false'], { encoding: 'utf8' });
+    const compile = ['node_modules/typescript/bin/tsc', '-p', COPY, '--pretty', 'false'];
+    const { stdout } = spawnSync(process.execPath, compile, { encoding: 'utf8' });
     return new Set([...stdout.matchAll(/^(?:.*\/)?(server\/src\/[^(]*)\(/gm)].map(([, file]) => file));
   }
 }

@@ -16,7 +16,6 @@ export default {
   reporters: ['clear-text', 'json'],
   clearTextReporter: { allowColor: false, reportTests: false },
   jsonReporter: { fileName: '.cache/mutation/mutants.json' },
-  incrementalFile: '.cache/mutation/incremental.json',
   tsconfigFile: 'none.json', // its reader wants an older compiler; the tests need no tsconfig
   ignorePatterns: ['.cache'],
   tempDirName: '.cache/stryker',
