@@ -27,7 +27,7 @@ function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDra
   const least = view.facts.get(`${name}/least-hysteresis`);
   if (!isKnown(least) || hysteresis === undefined || !exceeds(least.value, hysteresis)) return [];
   const clears =
-    clear === undefined
+    hysteresis === 0
       ? `The alarm ${name} clears at its limit`
       : hysteresis < 0
         ? `The alarm ${name} clears beyond its limit`

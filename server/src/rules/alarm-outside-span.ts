@@ -23,14 +23,14 @@ function outside(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
   const carriers = carriersShortOf(view, alarm);
   if (carriers === undefined) return [];
   const { dimension, title } = quantityInfo(alarm.quantity);
-  const spans = carriers.map(
-    ({ name, carries }) => `${name} carries only ${showRange(carries.low, carries.high, dimension)}`,
-  );
-  const [limit, isAbove] = [alarm.limit.value.value, alarm.direction === 'above'];
-  const isPassed = carriers.every(({ carries }) => (limit < carries.low ? isAbove : !isAbove));
+  const isAbove = alarm.direction === 'above';
+  const sounds = carriers.map(({ name, carries: { low, high } }) => {
+    const isPassed = alarm.limit.value.value < low === isAbove;
+    return `by ${name}, which carries only ${showRange(low, high, dimension)}, it ${isPassed ? 'always' : 'never'} sounds`;
+  });
   return [
     {
-      message: `The alarm ${alarm.name} is set ${limitWords(alarm)}, and of the ${title} ${spans.join(' and ')}: the alarm ${isPassed ? 'always' : 'never'} sounds. Widen the span or move the limit.`,
+      message: `The alarm ${alarm.name} on the ${title} is set ${limitWords(alarm)}: ${sounds.join(', and ')}. Widen the span or move the limit.`,
       origin: alarm.limit.origin,
       related: carriers.map(({ name, located }) => ({
         message: `${name} is here.`,

@@ -14,7 +14,7 @@ export const rule: Rule = {
   why: 'Too little voltage makes the electronics drop out, often only when the heater draws its current; too much destroys them.',
   mend: 'Use thicker conductors, a shorter cable or another supply.',
   leavesAlone:
-    'The probe behind a transmitter, which feeds it; and supplies whose voltage, or whose load, is not given. Heaters that have too little: heater-supply-low speaks of those.',
+    'The probe behind a transmitter, which feeds it; supplies whose voltage is not given, and what a cable takes of it where the load is not. Heaters that have too little: heater-supply-low speaks of those.',
   sources: ["IEC 60228 and Ohm's law", "the maker's data sheet, as the kit gives it"],
   facts: ['voltage-at-probe', 'conductor-needed'],
   fixes: ['choice'],
@@ -35,15 +35,14 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   const range = showRange(low, high, 'voltage');
   const related = [{ message: `Its range is ${range}.`, origin: demand.range.origin, file: demand.file }];
   const given = showQuantity(voltage.value.value, 'voltage');
+  const outside = (side: 'over' | 'under', wanted: string): FindingDraft => ({
+    message: `The supply of ${given} is ${side} the ${range} of the ${demand.words}. Use a ${wanted} supply voltage.`,
+    origin: voltage.origin,
+    related,
+  });
   // Hardly loaded, the cable drops next to nothing.
-  if (voltage.value.value > high)
-    return [
-      {
-        message: `The supply of ${given} is over the ${range} of the ${demand.words}. Use a lower supply voltage.`,
-        origin: voltage.origin,
-        related,
-      },
-    ];
+  if (voltage.value.value > high) return [outside('over', 'lower')];
+  if (voltage.value.value < low) return [outside('under', 'higher')];
   const reached = view.facts.get('voltage-at-probe');
   const needed = view.facts.get('conductor-needed');
   if (!isKnown(reached) || reached.value >= low) return [];
