@@ -1,7 +1,7 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { rmSync } from 'node:fs';
 import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { startBrowser } from './browser.ts';
+import { setForFolder } from './folder-settings.ts';
 import { FACTS, type InHostResult, type InHostStart, RESULT_MARK, START_MARK } from './in-host/facts.ts';
 import { bundledSuite, pageWithSuite, runInHost } from './run-in-host.ts';
 import {
@@ -77,8 +77,7 @@ async function runInPageAlone(): Promise<readonly string[]> {
   if (!editor.ok) throw new Error(editor.problem);
   if (!workbench.ok) throw new Error(workbench.problem);
   const folder = copyOfWorkspace();
-  mkdirSync(join(folder, '.vscode'));
-  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'files.autoSave': 'off' })); // on in a browser
+  setForFolder(folder, { 'files.autoSave': 'off' }); // on in a browser
   const server = await startWebWorkbench(workbench.value, await bundledSuite(), folder);
   const browser = await startBrowser(editor.value.chromium);
   try {

@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { commitFolder } from './committed-folder.ts';
 import { openSite, placeInSite } from './faulty-site.ts';
+import { setForFolder } from './folder-settings.ts';
 import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
 import { accessibilityFaults, openView } from './webview-page.ts';
@@ -21,7 +22,7 @@ describeInEditor('what has changed, and the handover pack', () => {
   });
 
   it('in a repository they tell what is typed, against the last commit', async ({ page, editor }) => {
-    enableGit(editor.folder);
+    setForFolder(editor.folder, { 'git.enabled': true }); // the other tests do without
     commitFolder(editor.folder);
     await openSite(page, editor);
     const view = await openView(page, CHANGES, 'select[name=against]');
@@ -47,9 +48,3 @@ describeInEditor('what has changed, and the handover pack', () => {
     expect(existsSync(join(editor.folder, 'fennmoor.html'))).toBe(false);
   });
 });
-
-/** The other tests of the editor do without its git. */
-function enableGit(folder: string): void {
-  mkdirSync(join(folder, '.vscode'), { recursive: true });
-  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'git.enabled': true }));
-}

@@ -1,9 +1,10 @@
 /** What the extension adds to the editor is seen in every theme. */
 import { expect } from 'vitest';
 import { openSite, placeInSite } from './faulty-site.ts';
+import { setForFolder } from './folder-settings.ts';
 import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
-import { accessibilityFaults, openView, setTheme } from './webview-page.ts';
+import { accessibilityFaults, openView } from './webview-page.ts';
 import { goTo, hoverAt } from './workbench-page.ts';
 
 const HIGH_CONTRAST = [
@@ -25,7 +26,7 @@ const it = itInEditor();
 
 describeInEditor('in the themes of the editor', () => {
   it('in high contrast findings are underlined, and a hover shows', async ({ page, editor }) => {
-    setTheme(editor.folder, 'Default Light Modern');
+    setForFolder(editor.folder, { 'workbench.colorTheme': 'Default Light Modern' });
     await openSite(page, editor);
     const underline = () =>
       page
@@ -33,7 +34,7 @@ describeInEditor('in the themes of the editor', () => {
         .first()
         .evaluate((element) => getComputedStyle(element).borderBottomStyle);
     for (const { theme, kind } of HIGH_CONTRAST) {
-      setTheme(editor.folder, theme);
+      setForFolder(editor.folder, { 'workbench.colorTheme': theme });
       await page.locator(`.monaco-workbench.${kind}`).waitFor();
       await expect.poll(underline, { message: theme }).toBe('double');
       await hoverAt(page, placeInSite(editor, 'K2-MT-101:'), { hasText: 'Highest dew point' });
@@ -41,13 +42,13 @@ describeInEditor('in the themes of the editor', () => {
   });
 
   it('in no theme anything hinders people from using a view', async ({ page, editor }) => {
-    setTheme(editor.folder, 'Default Light Modern');
+    setForFolder(editor.folder, { 'workbench.colorTheme': 'Default Light Modern' });
     await openSite(page, editor);
     await goTo(page, placeInSite(editor, 'K2-MT-101:'));
     for (const { command, expected } of VIEWS) {
       const view = await openView(page, command, expected);
       for (const theme of THEMES) {
-        setTheme(editor.folder, theme);
+        setForFolder(editor.folder, { 'workbench.colorTheme': theme });
         await view.locator(`body[data-vscode-theme-id="${theme}"]`).waitFor();
         expect(await accessibilityFaults(view), `${command} in ${theme}`).toEqual([]);
       }

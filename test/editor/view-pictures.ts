@@ -1,8 +1,9 @@
 /** Takes the README's pictures of the views, each in the light and the dark theme, with a sample open beside it. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { commitFolder } from './committed-folder.ts';
+import { setForFolder } from './folder-settings.ts';
 import { openView, type View } from './webview-page.ts';
 import { goTo, openWorkbench, placeIn, runCommand } from './workbench-page.ts';
 import type { WorkbenchServer } from './workbench-server.ts';
@@ -103,9 +104,7 @@ export async function takeViewPictures(
   commitFolder(samples);
   const committed = readFileSync(join(samples, SITE_FILE), 'utf8');
   for (const [theme, title] of Object.entries(THEMES)) {
-    mkdirSync(join(samples, '.vscode'), { recursive: true });
-    const settings = { ...ONLY_EDITORS, 'workbench.colorTheme': title };
-    writeFileSync(join(samples, '.vscode/settings.json'), JSON.stringify(settings));
+    setForFolder(samples, { ...ONLY_EDITORS, 'workbench.colorTheme': title });
     for (const picture of PICTURES) {
       const { name, size, edit } = picture;
       const site = edit?.(committed) ?? committed;

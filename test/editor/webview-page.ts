@@ -7,9 +7,8 @@
  *
  * What the page's content policy refuses stands in the console, so `watchConsoleErrors` tells of it.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
 import type { FrameLocator, Page } from 'playwright-core';
 import { runCommand } from './workbench-page.ts';
 
@@ -31,12 +30,6 @@ export async function openView(page: Page, command: string, expected: string): P
   const view = viewIn(page);
   await view.locator(expected).first().waitFor();
   return view;
-}
-
-/** Has the folder be shown in a theme of the editor. */
-export function setTheme(folder: string, theme: string): void {
-  mkdirSync(join(folder, '.vscode'), { recursive: true });
-  writeFileSync(join(folder, '.vscode/settings.json'), JSON.stringify({ 'workbench.colorTheme': theme }));
 }
 
 /** What axe-core finds in a view that hinders people: each rule that is broken, with the elements that break it. */

@@ -1,9 +1,10 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import psychrolib from 'psychrolib';
 import { expect } from 'vitest';
 import { openSite, placeInSite, siteText } from './faulty-site.ts';
+import { setForFolder } from './folder-settings.ts';
 import { VISITS } from './in-host/visits.ts';
 import { itInEditor } from './page-of-test.ts';
 import { describeInEditor } from './running-editor.ts';
@@ -82,9 +83,7 @@ describeInEditor('in the workbench', () => {
   });
 
   it('with the setting for it, saving makes every safe fix', async ({ page, editor }) => {
-    const settings = { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } };
-    mkdirSync(join(editor.folder, '.vscode'));
-    writeFileSync(join(editor.folder, '.vscode/settings.json'), JSON.stringify(settings));
+    setForFolder(editor.folder, { 'editor.codeActionsOnSave': { 'source.fixAll.dewright': 'explicit' } });
     await openSite(page, editor);
     await goTo(page, placeInSite(editor, 'Fennmoor Timber'));
     await page.keyboard.type('At ');
