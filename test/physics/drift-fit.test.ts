@@ -84,6 +84,22 @@ describe('a straight line', () => {
     expect(fit.degreesOfFreedom).toBeUndefined();
   });
 
+  it('a variance of 1 that is known and 3 of scatter with ν 2 have 4²/(3²/2) degrees of freedom: JCGM 100 eq. G.2b, by hand', () => {
+    const off = Math.SQRT2;
+    const fit = fitted(
+      readings(
+        [
+          [-1, off],
+          [-1, -off],
+          [1, off],
+          [1, -off],
+        ],
+        1,
+      ),
+    );
+    expect(fit.degreesOfFreedom).toBeCloseTo(32 / 9, 12);
+  });
+
   it('a reading weighs by its uncertainty: one of 10 u counts a hundredth', () => {
     const sure = { standardUncertainty: 0.1 };
     const fit = fitted([

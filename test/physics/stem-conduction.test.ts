@@ -88,3 +88,9 @@ it('a stem without length is no perfect sink', () => {
   const stem = rod(0.012, 17);
   expect(stemConductance(stem, 0, 60)).toBe(stemConductance(stem, 0.012, 60));
 });
+
+it('a stem of m L = 1 takes coth 1 = 1.31304 times the heat of a long one: Incropera table 3.4, case C, by hand', () => {
+  const stem = rod(0.005, 398);
+  const short = stemConductance(stem, 1 / finParameter(stem, 100), 100);
+  expect(short / stemConductance(stem, 10, 100)).toBeCloseTo(1.31304, 5);
+});
