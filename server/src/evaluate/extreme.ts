@@ -1,7 +1,7 @@
 /**
  * The worst corner of an envelope: searched over the whole box, never assumed to be a corner of it. The box is sampled
- * once per envelope, the corners that the cut at saturation gives it and the end of ice included; each search takes the best sample and
- * climbs from there while a small step still helps.
+ * once per envelope, the corners that the cut at saturation gives it and the end of ice included; each search takes the
+ * best sample and climbs from there while a small step still helps.
  */
 import { TRIPLE_POINT_CELSIUS } from '../physics/constants.ts';
 import type { AirState } from '../physics/moist-air.ts';
@@ -18,6 +18,8 @@ interface Sample {
 export interface SampledEnvelope {
   readonly envelope: PhaseEnvelope;
   readonly samples: readonly Sample[];
+  /** Each with the next along an axis. */
+  readonly neighbours: readonly (readonly [Sample, Sample])[];
 }
 
 export interface Extreme {
@@ -32,20 +34,77 @@ const FINEST_STEP = 1e-8;
 const SHARES: Span = { low: 0, high: 1 };
 
 export function sampleEnvelope(envelope: PhaseEnvelope): SampledEnvelope {
-  const samples: Sample[] = [];
   const { temperature, humidity, pressure } = envelope;
   const shares = humidity.value.low === humidity.value.high ? [0] : evenly(SHARES, STEPS);
   const { low, high } = temperature.value;
   const endOfIce = low < TRIPLE_POINT_CELSIUS && TRIPLE_POINT_CELSIUS < high ? [TRIPLE_POINT_CELSIUS] : [];
-  for (const pascal of evenly(pressure, STEPS)) {
-    for (const celsius of [...evenly(temperature.value, STEPS), ...endOfIce, ...cutTemperatures(envelope, pascal)]) {
-      for (const share of shares) {
-        const place: Place = [celsius, share, pascal];
-        samples.push({ place, state: stateAt(envelope, ...place) });
+  const grid = evenly(pressure, STEPS).map((pascal) => {
+    const temperatures = [...evenly(temperature.value, STEPS), ...endOfIce, ...cutTemperatures(envelope, pascal)];
+    temperatures.sort((one, other) => one - other);
+    return temperatures.map((celsius) => shares.map((share) => sampleAt(envelope, [celsius, share, pascal])));
+  });
+  return { envelope, samples: grid.flat(2), neighbours: neighboursIn(grid) };
+}
+
+function sampleAt(envelope: PhaseEnvelope, place: Place): Sample {
+  return { place, state: stateAt(envelope, ...place) };
+}
+
+/** @param grid by pressure, temperature and share */
+function neighboursIn(grid: readonly (readonly (readonly Sample[])[])[]): readonly (readonly [Sample, Sample])[] {
+  const neighbours: (readonly [Sample, Sample])[] = [];
+  for (const [p, atPressure] of grid.entries()) {
+    for (const [t, atTemperature] of atPressure.entries()) {
+      for (const [s, sample] of atTemperature.entries()) {
+        const next = [atTemperature[s + 1], atPressure[t + 1]?.[s], grid[p + 1]?.[t]?.[s]];
+        for (const other of next) if (other !== undefined) neighbours.push([sample, other]);
       }
     }
   }
-  return { envelope, samples };
+  return neighbours;
+}
+
+/**
+ * With samples on either side of each jump between two neighbours: a climb up to a jump that runs diagonally
+ * through the box would end far from the highest value beside it.
+ *
+ * @param pieceAt the same within a piece in which the function is smooth, and another in the next
+ */
+export function sampledAtJumps(sampled: SampledEnvelope, pieceAt: (state: AirState) => unknown): SampledEnvelope {
+  const { envelope, samples, neighbours } = sampled;
+  const pieces = new Map(samples.map((sample) => [sample, pieceAt(sample.state)]));
+  const besideJumps: Sample[] = [];
+  for (const [from, end] of neighbours) {
+    let start = from;
+    while (pieces.get(start) !== pieces.get(end)) {
+      const piece = pieces.get(start);
+      const [before, after] = jumpBetween(envelope, start, end, ({ state }) => pieceAt(state) === piece);
+      besideJumps.push(before, after);
+      pieces.set(after, pieceAt(after.state));
+      start = after;
+    }
+  }
+  return besideJumps.length === 0 ? sampled : { ...sampled, samples: [...samples, ...besideJumps] };
+}
+
+/** The last sample that is still as at the start, and the first that is not, closer together than a climb can tell. */
+function jumpBetween(
+  envelope: PhaseEnvelope,
+  start: Sample,
+  end: Sample,
+  isAsAtStart: (sample: Sample) => boolean,
+): readonly [Sample, Sample] {
+  let [before, after] = [start, end];
+  for (let size = 1 / 2; size > FINEST_STEP; size /= 2) {
+    const middle = sampleAt(envelope, [
+      (before.place[0] + after.place[0]) / 2,
+      (before.place[1] + after.place[1]) / 2,
+      (before.place[2] + after.place[2]) / 2,
+    ]);
+    if (isAsAtStart(middle)) before = middle;
+    else after = middle;
+  }
+  return [before, after];
 }
 
 function evenly({ low, high }: Span, steps: number): readonly number[] {
@@ -78,10 +137,7 @@ export function extremeOf(
   const axes: readonly Span[] = [envelope.temperature.value, SHARES, envelope.pressure];
   const stepsHelp = (size: number): boolean => {
     const from = best?.place;
-    return (
-      from !== undefined &&
-      neighbours(from, axes, size).some((place) => offer({ place, state: stateAt(envelope, ...place) }))
-    );
+    return from !== undefined && placesAround(from, axes, size).some((place) => offer(sampleAt(envelope, place)));
   };
   if (!stepsHelp(FINEST_STEP)) return best;
   for (let size = 1 / (2 * STEPS); size > FINEST_STEP; size /= 2) {
@@ -92,7 +148,7 @@ export function extremeOf(
 }
 
 /** The places one step along each axis, both ways, that lie in the box. */
-function neighbours(place: Place, axes: readonly Span[], size: number): readonly Place[] {
+function placesAround(place: Place, axes: readonly Span[], size: number): readonly Place[] {
   return axes.flatMap(({ low, high }, axis) => {
     const from = place[axis] ?? low;
     const step = size * (high - low);

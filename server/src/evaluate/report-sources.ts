@@ -4,7 +4,7 @@ import { showQuantity } from '../quantity/format-quantity.ts';
 import { thermometerSources } from './air-temperature-sources.ts';
 import type { BudgetTerms } from './budget.ts';
 import { sensorWarming } from './dryness.ts';
-import type { SampledEnvelope } from './extreme.ts';
+import { type SampledEnvelope, sampledAtJumps } from './extreme.ts';
 import { type Measurement, sensedState } from './measurement.ts';
 import type { PhaseEvaluation } from './phase.ts';
 import type { ReportEvaluation, ResolvedPoint } from './point.ts';
@@ -73,13 +73,18 @@ function reportSources(
     ...pressureSources(space, measurement),
     ...(signal?.sources ?? []),
   ];
+  const table = everywhere.find(({ inRows }) => inRows);
   const kind = thermometerKindOf(source);
   const phases = space.phases.flatMap((phase): PhaseSources[] => {
     if (phase.sampled === undefined) return [];
     const errors = kind === undefined ? NOTHING : readingErrors(kind)(phase);
     const sources = [...everywhere, ...errors.sources];
     const leftOut = [...sensor.value.leftOut, ...thermometer.value.leftOut, ...errors.leftOut, ...uncounted];
-    return [{ phase, sampled: phase.sampled, sources, leftOut }];
+    const sampled =
+      table === undefined
+        ? phase.sampled
+        : sampledAtJumps(phase.sampled, (state) => table.statedAt(sensedState(state, measurement.rise)));
+    return [{ phase, sampled, sources, leftOut }];
   });
   const gap = accuracyGap(phases, measurement.rise);
   if (gap !== undefined) return fail(gap);

@@ -78,6 +78,7 @@ function accuracySource(
   return {
     kind: 'sensor-accuracy',
     enters: 'sensor-humidity',
+    inRows: rows.length > 1,
     statedAt: (sensed) => rowAt(rows, sensed),
     inputsAt: (sensed) => [
       { label: `accuracy of ${id}`, text: wordsOfRow(rowAt(rows, sensed)), file, origin },
