@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     coverage: {
       include: ['server/src/**', 'client/src/**'],
-      exclude: ['**/*.generated.ts'],
+      exclude: ['**/*.generated.*'],
       reporter: ['text-summary', 'html'],
     },
     reporters: ['default', './test/tools/closing-line.ts'],
