@@ -56,6 +56,30 @@ describe('size', () => {
     expect(timed(() => (messages = messagesOf(text)))).toBeLessThan(5000);
     expect(messages).not.toEqual([]);
   });
+
+  it('an accuracy table of 1,000 rows: its uncertainty within two seconds', () => {
+    const ends = Array.from({ length: 1000 }, (_, row) => [row / 10, (row + 1) / 10] as const);
+    const rows = ends.map(
+      ([low, high], row) => `{when: ${low} .. ${high} %RH, relative-humidity: ${1 + (row % 2)} %RH}`,
+    );
+    const workspace = new Workspace();
+    workspace.set(
+      KIT,
+      `dewright: 1\nkit: {id: a, title: A}\nhumidity-probes:\n  fine: {title: A, accuracy: [${rows.join(', ')}], head-temperature: 0.1 K}\n`,
+    );
+    workspace.set(
+      SITE,
+      `dewright: 1
+site: {id: a, kits: [kits/models.dewkit.yaml]}
+spaces: {hall: {pressure: 90 .. 110 kPa, air: {temperature: 20 .. 60 degC, dew-point: 5 .. 20 degC}}}
+points: {P-1: {space: hall, humidity-probe: {model: fine}, reports: {dew-point: {tolerance: 0.1 K}}}}
+`,
+    );
+    let messages: readonly string[] = [];
+    const taken = timed(() => (messages = workspace.analysis(SITE)?.findings.map(({ message }) => message) ?? []));
+    expect(taken).toBeLessThan(2000);
+    expect(messages).toContainEqual(expect.stringContaining('The dew point is uncertain by'));
+  });
 });
 
 describe('patterns under attack', () => {

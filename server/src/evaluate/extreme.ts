@@ -64,9 +64,12 @@ function neighboursIn(grid: readonly (readonly (readonly Sample[])[])[]): readon
   return neighbours;
 }
 
+/** Between two neighbours; a table with more rows than a person writes must not cost more. */
+const MOST_JUMPS = 4;
+
 /**
- * With samples on either side of each jump between two neighbours: a climb up to a jump that runs diagonally
- * through the box would end far from the highest value beside it.
+ * With samples on either side of the jumps between two neighbours: a climb up to a jump that runs diagonally through
+ * the box would end far from the highest value beside it.
  *
  * @param pieceAt the same within a piece in which the function is smooth, and another in the next
  */
@@ -76,7 +79,7 @@ export function sampledAtJumps(sampled: SampledEnvelope, pieceAt: (state: AirSta
   const besideJumps: Sample[] = [];
   for (const [from, end] of neighbours) {
     let start = from;
-    while (pieces.get(start) !== pieces.get(end)) {
+    for (let jumps = 0; jumps < MOST_JUMPS && pieces.get(start) !== pieces.get(end); jumps++) {
       const piece = pieces.get(start);
       const [before, after] = jumpBetween(envelope, start, end, ({ state }) => pieceAt(state) === piece);
       besideJumps.push(before, after);
