@@ -97,7 +97,7 @@ function randomParams(uri: string, lines: number, random: Random): Record<string
     label: 'x',
     kind: random.pick(['chart', 'point', 'overview', 'what-if', 'comparison', 'nothing']),
     inputs: { [random.pick(['point', 'phase', 'quantity', 'rise', 'x'])]: random.pick(['', '0', '60 degC', '{']) },
-    spot: { x: random.below(900) - 100, y: random.below(900) - 100 },
+    spot: [random.below(900) - 100, random.below(900) - 100],
     format: random.pick(['html', 'md', 'x']),
     data: random.pick(STRANGE_VALUES),
     changes: [{ uri, type: 1 + random.below(3) }],

@@ -128,6 +128,7 @@ describe('the reading of a spot', () => {
 
   it('says nothing beside the plane', () => {
     expect(readChart(plane, [1, 1])).toBeUndefined();
+    expect(readChart(plane, [Number.NaN, Number.NaN])).toBeUndefined();
   });
 });
 

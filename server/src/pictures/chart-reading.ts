@@ -15,9 +15,10 @@ const READ: readonly QuantityName[] = [
   'specific-enthalpy',
 ];
 
-/** @returns undefined beside the plane */
+/** @returns undefined beside the plane, and for what is no spot at all */
 export function readChart(plane: ChartPlane, [x, y]: XY): string | undefined {
-  if (x < FRAME.left || x > FRAME.right || y < FRAME.top || y > FRAME.bottom) return undefined;
+  const isInside = x >= FRAME.left && x <= FRAME.right && y >= FRAME.top && y <= FRAME.bottom;
+  if (!isInside) return undefined;
   const known = new Map<QuantityName, number>([
     ['air-temperature', valueAt(plane.temperature, x)],
     [plane.axis, valueAt(plane.humidity, y)],
