@@ -1,13 +1,12 @@
 /**
  * The rows of an accuracy table make the uncertainty jump where the humidity at the sensor passes from one to the next,
  * along a line that may run anyhow through the envelope. What the envelope is told to cost is held against its single
- * states, each a space of its own.
+ * states.
  */
 import { expect, it } from 'vitest';
-import { fileUri } from '../../server/src/analysis/file-location.ts';
-import { Workspace } from '../../server/src/analysis/workspace.ts';
 import type { QuantityName } from '../../server/src/quantity/quantity-names.ts';
 import { steps } from '../physics/numeric.ts';
+import { assessedPoint } from './assessed-point.ts';
 import { there } from './evaluated-site.ts';
 
 interface Case {
@@ -16,7 +15,8 @@ interface Case {
   readonly rise: number;
   readonly temperature: readonly [number, number];
   readonly humidity: readonly [number, number];
-  readonly humidityAs: (value: number) => string;
+  /** A value or a range, as the file writes it. */
+  readonly humidityAs: (value: number | string) => string;
 }
 
 const CASES: readonly (readonly [string, Case])[] = [
@@ -71,51 +71,33 @@ it.each(CASES)('%s: no state of the envelope is less certain than is told of it 
   const { temperature, humidity, humidityAs } = tried;
   const along = ([low, high]: readonly [number, number]) =>
     steps(0, PARTS, 1).map((n) => low + ((high - low) * n) / PARTS);
-  const single = along(temperature).flatMap((celsius) => along(humidity).map((value) => [celsius, value] as const));
-  const whole = `temperature: ${temperature.join(' .. ')} degC, ${humidityAs(0).replace('0', humidity.join(' .. '))}`;
-  const airs = single.map(([celsius, value]) => `temperature: ${celsius} degC, ${humidityAs(value)}`);
-  const [told, ...each] = uncertainties(tried, [whole, ...airs]);
+  const told = budgetsIn(`temperature: ${temperature.join(' .. ')} degC, ${humidityAs(humidity.join(' .. '))}`, tried);
+  const each = along(temperature).flatMap((celsius) =>
+    along(humidity).map((value) => budgetsIn(`temperature: ${celsius} degC, ${humidityAs(value)}`, tried)),
+  );
   for (const quantity of QUANTITIES) {
-    const worst = Math.max(...each.map((one) => one?.(quantity) ?? 0));
-    const uncertainty = there(told?.(quantity));
+    // Air that cannot be has none.
+    const worst = Math.max(...each.map((budgets) => budgets.get(quantity)?.worst?.expandedUncertainty ?? 0));
+    const uncertainty = there(told.get(quantity)?.worst).expandedUncertainty;
     expect(uncertainty, quantity).toBeGreaterThan(worst * 0.999);
     // Between two places of the grid lies a fortieth of the range.
     expect(uncertainty, quantity).toBeLessThan(worst * (1 + 1 / PARTS));
   }
 });
 
-/** The expanded uncertainty of each quantity in each air; none where that air cannot be. */
-function uncertainties({ table, rise }: Case, airs: readonly string[]) {
+function budgetsIn(air: string, { table, rise }: Case) {
   const rows = table.map(
     ([low, high, accuracy]) => `{when: ${low} .. ${high} %RH, relative-humidity: ${accuracy} %RH, coverage: 2}`,
   );
   const heater = rise === 0 ? '' : `, heater: {mode: continuous, rise: ${rise} K}`;
-  const workspace = new Workspace();
-  workspace.set(
-    fileUri('/fennmoor/own.dewkit.yaml'),
-    `dewright: 1
+  const reports = QUANTITIES.map((quantity) => `${quantity}: {}`).join(', ');
+  return assessedPoint({
+    space: `{pressure: 99 kPa, air: {${air}}}`,
+    point: `humidity-probe: {model: stepped${heater}}, reports: {${reports}}`,
+    kit: `dewright: 1
 kit: {id: own, title: Invented}
 humidity-probes:
   stepped: {title: Invented, accuracy: [${rows.join(', ')}], head-temperature: 0.1 K, heater: {power: 4 W}}
 `,
-  );
-  const site = fileUri('/fennmoor/fennmoor.dewsite.yaml');
-  workspace.set(
-    site,
-    `dewright: 1
-site: {id: fennmoor, surroundings: 5 .. 32 degC, kits: [own.dewkit.yaml]}
-spaces:
-${airs.map((air, n) => `  s${n}: {pressure: 99 kPa, air: {${air}}}`).join('\n')}
-points:
-${airs.map((_, n) => `  P${n}: {space: s${n}, humidity-probe: {model: stepped${heater}}, reports: {${QUANTITIES.map((quantity) => `${quantity}: {}`).join(', ')}}}`).join('\n')}
-`,
-  );
-  const content = workspace.analysis(site)?.content;
-  if (content?.kind !== 'site') throw new Error('no site');
-  const points = [...content.site.points.values()];
-  return points.map(
-    ({ budgets }) =>
-      (quantity: QuantityName) =>
-        budgets.get(quantity)?.worst?.expandedUncertainty,
-  );
+  }).budgets;
 }
