@@ -17,9 +17,19 @@ export class Client extends BaseLanguageClient {
     this.#server?.end();
   }
 
+  async restart(): Promise<void> {
+    await nextTurn(); // what is just being sent is sent, and does not fail for want of a server
+    await this.stop().catch(() => undefined); // one that hangs does not answer, and is ended by the start
+    await this.start();
+  }
+
   protected override async createMessageTransports(): Promise<MessageTransports> {
     this.endServer();
     this.#server = await runServer(this.#program, (text) => this.outputChannel.error(text));
     return this.#server;
   }
+}
+
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
 }

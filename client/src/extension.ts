@@ -24,10 +24,7 @@ export function activate(context: ExtensionContext): void {
     ...offerNewSite(client),
     ...offerPack(client),
     ...offerViews(client, context.extensionUri),
-    commands.registerCommand('dewright.restart', async () => {
-      await client.stop().catch(() => undefined); // one that hangs does not answer, and is ended by the start
-      await client.start();
-    }),
+    commands.registerCommand('dewright.restart', () => client.restart()),
     commands.registerCommand('dewright.showOutput', () => client.outputChannel.show()),
   );
   void client.start(); // the editor need not wait: requests wait by themselves

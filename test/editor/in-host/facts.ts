@@ -54,6 +54,7 @@ export const FACTS = {
     'the server reads files of the workspace, and none outside it',
     'a new site file holds the skeleton and is checked before it is saved',
     'after a restart of the server the findings are back',
+    'what is asked just as the server is restarted is answered',
   ],
 } as const;
 

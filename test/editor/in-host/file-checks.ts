@@ -54,4 +54,11 @@ export const FILE_CHECKS: Checks<'files'> = {
     await vscode.commands.executeCommand('dewright.restart');
     await findingOf(site, 'air-temperature-missing');
   },
+
+  async 'what is asked just as the server is restarted is answered'() {
+    const asked = vscode.commands.executeCommand('dewright.newSite');
+    await vscode.commands.executeCommand('dewright.restart');
+    await asked;
+    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
+  },
 };
