@@ -24,7 +24,8 @@ describeInEditor('the views of points', () => {
       expect.stringMatching(/^Highest humidity at the sensor\s+6\d(\.\d)? %RH\s+78 °C and 88 %RH/),
     );
     const finding = view.locator('li [data-file]', { hasText: 'The relative humidity needs the air temperature' });
-    await repeatUntil((within) => finding.click(within), cursorAt(page, { line: 24 }));
+    await finding.click();
+    await cursorAt(page, { line: 24 }).waitFor();
     await goTo(page, placeInSite(editor, 'K2-MT-102:'));
     await view.locator('h1', { hasText: 'K2-MT-102' }).waitFor();
   });

@@ -2,6 +2,10 @@
 import { tell } from './host.ts';
 
 export function listenToPlaces(view: HTMLElement): void {
+  view.addEventListener('mousedown', (event) => {
+    // Else the view would be focused first, of which the editor hears so late that it turns back to it from the file.
+    if (placeOf(event.target) !== undefined) event.preventDefault();
+  });
   view.addEventListener('click', ({ target }) => goToPlaceOf(target));
   view.addEventListener('keydown', ({ key, target }) => {
     if (key === 'Enter') goToPlaceOf(target);
@@ -9,9 +13,14 @@ export function listenToPlaces(view: HTMLElement): void {
 }
 
 function goToPlaceOf(target: EventTarget | null): void {
-  const { file, start } =
-    target instanceof Element ? (target.closest<PlacedElement>('[data-file]')?.dataset ?? {}) : {};
-  if (file !== undefined && start !== undefined) tell({ type: 'go-to', file, start: Number(start) });
+  const place = placeOf(target);
+  if (place !== undefined) tell({ type: 'go-to', ...place });
+}
+
+function placeOf(target: EventTarget | null): { readonly file: string; readonly start: number } | undefined {
+  if (!(target instanceof Element)) return undefined;
+  const { file, start } = target.closest<PlacedElement>('[data-file]')?.dataset ?? {};
+  return file === undefined || start === undefined ? undefined : { file, start: Number(start) };
 }
 
 type PlacedElement = HTMLElement | SVGElement;

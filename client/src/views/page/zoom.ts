@@ -75,7 +75,9 @@ export function listenToZoom(view: HTMLElement): Zoom {
   view.addEventListener(
     'click',
     (event) => {
-      if (dragged > CLICK_SLACK) event.stopPropagation(); // the end of a drag goes nowhere
+      if (dragged <= CLICK_SLACK) return;
+      event.stopPropagation(); // the end of a drag goes nowhere
+      current()?.focus({ preventScroll: true }); // and the keys stay with the drawing
     },
     { capture: true },
   );
