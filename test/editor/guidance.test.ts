@@ -16,14 +16,12 @@ describeInEditor('what guides a user', () => {
   it('the language status counts points and findings, and leads to the Problems panel', async ({ page, editor }) => {
     await openSite(page, editor);
     const status = page.locator('.hover-language-status', { hasText: /Points: 2, findings: [1-9]/ });
+    /** All of it anew: the editor closes the status where it draws the bar anew. */
     await repeatUntil(async (within) => {
       await page.mouse.move(0, 0); // a pointer that stays where it is asks for nothing
       await page.locator('#status\\.languageStatus').hover(within);
-    }, status);
-    await repeatUntil(
-      (within) => status.locator('a', { hasText: 'Show Problems' }).click(within),
-      page.locator('.markers-panel .marker-message').first(),
-    );
+      await status.locator('a', { hasText: 'Show Problems' }).click(within);
+    }, page.locator('.markers-panel .marker-message').first());
   });
 
   it('the walkthrough shows its steps and their pages', async ({ page, editor }) => {
