@@ -1,6 +1,7 @@
 /** The language client of the library, which starts the server by the one way or by the other. */
 import type { Uri } from 'vscode';
 import { BaseLanguageClient, type LanguageClientOptions, type MessageTransports } from 'vscode-languageclient/browser';
+import { nextTurn } from '../../server/src/lsp/next-turn.ts';
 import { type RunningServer, runServer } from './run-server.ts';
 
 export class Client extends BaseLanguageClient {
@@ -28,8 +29,4 @@ export class Client extends BaseLanguageClient {
     this.#server = await runServer(this.#program, (text) => this.outputChannel.error(text));
     return this.#server;
   }
-}
-
-function nextTurn(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
 }

@@ -8,6 +8,7 @@ import {
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Analysis } from '../analysis/analysis.ts';
 import { afterPause } from './after-pause.ts';
+import { nextTurn } from './next-turn.ts';
 import { diagnosticOf } from './protocol.ts';
 import type { Served } from './served.ts';
 
@@ -72,7 +73,7 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
       const report: WorkspaceDocumentDiagnosticReport = { kind, uri, version: null, resultId, items: found };
       if (partial === undefined) items.push(report);
       else partial.report({ items: [report] });
-      await new Promise((resume) => setTimeout(resume));
+      await nextTurn();
     }
     return { items };
   });

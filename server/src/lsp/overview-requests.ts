@@ -1,5 +1,6 @@
 /** The rows of the overview of all points, kept file by file while nothing they depend on changes. */
 import { type OverviewRow, overviewRows } from '../views/overview.ts';
+import { nextTurn } from './next-turn.ts';
 import type { Served } from './served.ts';
 
 interface KnownRows {
@@ -32,7 +33,7 @@ export function overviewOf({ workspace, analysisOf }: Served, isOpen: (uri: stri
       if (analysis === undefined) continue;
       known.set(file, { state: workspace.stateOf(file), rows: overviewRows(analysis) });
       if (!isOpen(file)) workspace.release(file);
-      await new Promise((resume) => setTimeout(resume));
+      await nextTurn();
     }
     return { rows: files.flatMap((file) => known.get(file)?.rows ?? []), left: stale.length - looked };
   };
