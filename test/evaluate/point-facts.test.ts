@@ -149,7 +149,7 @@ describe('below 0 °C dew point', () => {
       '{space: room, reports: {dew-point: {}}, signals: {AO1: {kind: current-loop, quantity: dew-point, span: -20 .. 60 degC}}}',
     );
     // Magnus over supercooled water lies 0.35 % above Murphy and Koop here, which is 0.04 K.
-    expect(Math.abs(known(facts.get('signals/AO1/frost-point')).value - MAGNUS_FROST_POINT)).toBeLessThan(0.05);
+    expect(Math.abs(known(facts.get('signal/AO1/frost-point')).value - MAGNUS_FROST_POINT)).toBeLessThan(0.05);
     expect(facts.has('frost-point/lowest')).toBe(false);
   });
 

@@ -18,39 +18,39 @@ describe('signals', () => {
     const point = kiln(
       'signals: {AO1: {kind: current-loop, quantity: relative-humidity, span: 0 .. 100 %RH, receiver: input-14}}',
     );
-    expect(factValue(point, 'AO1/one-count')).toBeCloseTo(1 / 2 ** 14, 15);
-    expect(factValue(point, 'AO1/resolution-error')).toBeCloseTo(1 / 2 ** 15, 15);
-    expect(factValue(point, 'AO1/span-used')).toBeCloseTo(0.4, 12);
+    expect(factValue(point, 'signal/AO1/one-count')).toBeCloseTo(1 / 2 ** 14, 15);
+    expect(factValue(point, 'signal/AO1/resolution-error')).toBeCloseTo(1 / 2 ** 15, 15);
+    expect(factValue(point, 'signal/AO1/span-used')).toBeCloseTo(0.4, 12);
   });
 
   it('a voltage is not read by an input for currents: its count is not known', () => {
     const point = kiln(
       'signals: {AO1: {kind: voltage, quantity: relative-humidity, span: 0 .. 100 %RH, receiver: input-14}}',
     );
-    expect(point.facts.has('AO1/one-count')).toBe(false);
+    expect(point.facts.has('signal/AO1/one-count')).toBe(false);
   });
 
   it('int16 hundredths of a degree hold −327.68 to 327.67 °C', () => {
     const point = kiln(
       'signals: {HR1: {kind: register, quantity: dew-point, address: 1, format: int16, scale: 0.01 degC}}',
     );
-    expect(factValue(point, 'HR1/lowest-value')).toBeCloseTo(-327.68, 10);
-    expect(factValue(point, 'HR1/highest-value')).toBeCloseTo(327.67, 10);
+    expect(factValue(point, 'signal/HR1/lowest-value')).toBeCloseTo(-327.68, 10);
+    expect(factValue(point, 'signal/HR1/highest-value')).toBeCloseTo(327.67, 10);
   });
 
   it('tenths of a degree Fahrenheit count from 0 °F: −3276.8 °F is −1838.2 °C, and one is 0.056 K', () => {
     const point = kiln(
       'signals: {HR1: {kind: register, quantity: dew-point, address: 1, format: int16, scale: 0.1 degF}}',
     );
-    expect(factValue(point, 'HR1/lowest-value')).toBeCloseTo(((-3276.8 - 32) * 5) / 9, 9);
-    expect(factValue(point, 'HR1/one-count')).toBeCloseTo(0.1 / 1.8, 12);
+    expect(factValue(point, 'signal/HR1/lowest-value')).toBeCloseTo(((-3276.8 - 32) * 5) / 9, 9);
+    expect(factValue(point, 'signal/HR1/one-count')).toBeCloseTo(0.1 / 1.8, 12);
   });
 
   it('IEEE 754 binary32: between 64 and 128 the numbers are 2^−17 apart', () => {
     const point = kiln(
       'signals: {HR1: {kind: register, quantity: air-temperature, address: 1, format: float32, scale: 1 degC}}',
     );
-    expect(factValue(point, 'HR1/one-count')).toBe(2 ** -17);
+    expect(factValue(point, 'signal/HR1/one-count')).toBe(2 ** -17);
   });
 });
 
@@ -58,12 +58,12 @@ describe('alarms', () => {
   const point = kiln('alarms: {too-wet: {quantity: relative-humidity, above: 78 %RH, clear: 75 %RH}}');
 
   it('the uncertainty is that of the air that takes the quantity near the limit', () => {
-    const { at } = point.facts.get('too-wet/missed-alarm') ?? {};
+    const { at } = point.facts.get('alarm/too-wet/missed-alarm') ?? {};
     expect(at?.relativeHumidity).toBeGreaterThan(0.78 - 0.03);
   });
 
   it('JCGM 106, normal distribution: a limit set as wanted misses as often as it cries wolf', () => {
-    expect(factValue(point, 'too-wet/missed-alarm')).toBe(factValue(point, 'too-wet/false-alarm'));
+    expect(factValue(point, 'alarm/too-wet/missed-alarm')).toBe(factValue(point, 'alarm/too-wet/false-alarm'));
   });
 
   it('Abramowitz and Stegun table 26.1: one tolerance of 1.645 standard uncertainties is missed in 5 %', () => {
@@ -74,7 +74,7 @@ describe('alarms', () => {
       point: `${POINT.replace('3 %RH', tolerance)}, alarms: {too-wet: {quantity: relative-humidity, above: 80 %RH}}`,
     });
     // The tolerance is written with one decimal: 0.05 %RH of 1.5 %RH moves the tail by 0.6 %.
-    expect(Math.abs(factValue(judged, 'too-wet/missed-alarm') - 0.05)).toBeLessThan(0.006);
+    expect(Math.abs(factValue(judged, 'alarm/too-wet/missed-alarm') - 0.05)).toBeLessThan(0.006);
   });
 
   it('ISO 5725-6: the least hysteresis is 2.8 times what changes from reading to reading', () => {
@@ -82,11 +82,11 @@ describe('alarms', () => {
     const part = (kind: string): number =>
       near.contributions.find((contribution) => contribution.kind === kind)?.resultUncertainty ?? 0;
     const noise = Math.hypot(part('sensor-accuracy') / 3, part('gradient'));
-    expect(factValue(point, 'too-wet/least-hysteresis')).toBeCloseTo(2.8 * noise, 12);
+    expect(factValue(point, 'alarm/too-wet/least-hysteresis')).toBeCloseTo(2.8 * noise, 12);
   });
 
   it('the clearing value is rounded as a person would: 0.6 %RH of noise under 78 %RH is 77 %RH', () => {
-    expect(showQuantity(factValue(point, 'too-wet/clear-to-set'), 'relative-humidity')).toBe('77 %RH');
+    expect(showQuantity(factValue(point, 'alarm/too-wet/clear-to-set'), 'relative-humidity')).toBe('77 %RH');
   });
 
   it('a quantity without a budget gives no alarm facts', () => {
@@ -95,6 +95,31 @@ describe('alarms', () => {
       space: KILN,
       point: `${heated}, reports: {relative-humidity: {tolerance: 3 %RH}}, alarms: {too-wet: {quantity: relative-humidity, above: 78 %RH}}`,
     });
-    expect([...unassigned.facts.keys()].filter((id) => id.startsWith('too-wet/'))).toEqual([]);
+    expect([...unassigned.facts.keys()].filter((id) => id.startsWith('alarm/too-wet/'))).toEqual([]);
+  });
+});
+
+describe('names of alarms, signals and salts are the author’s own', () => {
+  it.each(['alarms', 'signals'])(
+    'one of the %s that is called like a report leaves the facts of the report alone',
+    (map) => {
+      const report = 'relative-humidity/expanded-uncertainty';
+      const entry =
+        map === 'alarms'
+          ? '{quantity: relative-humidity, above: 78 %RH}'
+          : '{kind: current-loop, quantity: relative-humidity, span: 0 .. 100 %RH}';
+      const plain = kiln(`${map}: {other: ${entry}}`);
+      const named = kiln(`${map}: {relative-humidity: ${entry}}`);
+      expect(named.facts.size).toBe(plain.facts.size);
+      expect(factValue(named, report)).toBe(factValue(plain, report));
+    },
+  );
+
+  it('an alarm and a signal of one name keep their facts apart', () => {
+    const alarm = 'alarms: {AO1: {quantity: dew-point, above: 70 degC}}';
+    const signal = 'signals: {AO1: {kind: current-loop, quantity: dew-point, span: 0 .. 100 degC}}';
+    const [both, one, other] = [kiln(`${alarm}, ${signal}`), kiln(alarm), kiln(signal)];
+    const own = (facts: ReadonlyMap<string, unknown>): number => facts.size - kiln('alarms: {}').facts.size;
+    expect(own(both.facts)).toBe(own(one.facts) + own(other.facts));
   });
 });

@@ -100,13 +100,13 @@ describe('current loops', () => {
     });
 
   it('NAMUR NE 43 and the general load line: 24 V and 12 V for the transmitter carry 545 ohm at 22 mA', () => {
-    expect(knownValue(loop(', load: 250 ohm'), 'AO1/largest-loop-load')).toBeCloseTo(545.45, 2);
-    expect(knownValue(loop(', load: 250 ohm'), 'AO1/loop-voltage-left')).toBeCloseTo(24 - 250 * 0.022, 12);
+    expect(knownValue(loop(', load: 250 ohm'), 'signal/AO1/largest-loop-load')).toBeCloseTo(545.45, 2);
+    expect(knownValue(loop(', load: 250 ohm'), 'signal/AO1/loop-voltage-left')).toBeCloseTo(24 - 250 * 0.022, 12);
   });
 
   it('a loop without a load has no voltage left to tell of', () => {
-    expect(loop('').has('AO1/loop-voltage-left')).toBe(false);
-    expect(loop('').has('AO1/largest-loop-load')).toBe(true);
+    expect(loop('').has('signal/AO1/loop-voltage-left')).toBe(false);
+    expect(loop('').has('signal/AO1/largest-loop-load')).toBe(true);
   });
 });
 

@@ -36,9 +36,9 @@ export function depressionFacts({ name, quantity, limit, clear }: AlarmUse, budg
     return [{ id, title, dimension: 'temperature-difference', value, at, inputs, relation, formulas, notes }];
   };
   return [
-    ...depressionAt(`${name}/depression-at-limit`, `dew-point depression at the limit of ${name}`, limit.value.value),
+    ...depressionAt(`alarm/${name}/depression-at-limit`, `dew-point depression at the limit of ${name}`, limit.value.value),
     ...(clear === undefined
       ? []
-      : depressionAt(`${name}/depression-at-clear`, `dew-point depression where ${name} clears`, clear.value.value)),
+      : depressionAt(`alarm/${name}/depression-at-clear`, `dew-point depression where ${name} clears`, clear.value.value)),
   ];
 }

@@ -56,7 +56,7 @@ function uncertaintyInput({ quantity, standardUncertainty }: Budget): FactInput 
 function nearLimit({ name, quantity }: AlarmUse, budget: Budget, inputs: readonly FactInput[]): Fact {
   const { title, difference } = quantityInfo(quantity);
   return {
-    id: `${name}/expanded-uncertainty`,
+    id: `alarm/${name}/expanded-uncertainty`,
     title: `expanded uncertainty of the ${title} near the limit of ${name}`,
     dimension: difference,
     value: budget.expandedUncertainty,
@@ -84,12 +84,12 @@ function errorFacts(
   const ofErrors = { value: probability, dimension: 'percentage', ...base } as const;
   return [
     {
-      id: `${name}/missed-alarm`,
+      id: `alarm/${name}/missed-alarm`,
       title: `probability that ${name} stays silent with the ${title} one tolerance beyond the limit`,
       ...ofErrors,
     },
     {
-      id: `${name}/false-alarm`,
+      id: `alarm/${name}/false-alarm`,
       title: `probability that ${name} sounds with the ${title} one tolerance inside the limit`,
       ...ofErrors,
     },
@@ -98,7 +98,7 @@ function errorFacts(
       : [
           {
             dimension,
-            id: `${name}/guard-banded-limit`,
+            id: `alarm/${name}/guard-banded-limit`,
             title: `limit of ${name} at which it misses one excursion in twenty at the most`,
             value: roundedInwards(guarded, limit.value.value, dimension),
             ...base,
@@ -147,14 +147,14 @@ function hysteresisFacts(
   };
   return [
     {
-      id: `${name}/least-hysteresis`,
+      id: `alarm/${name}/least-hysteresis`,
       title: `least hysteresis of ${name}`,
       dimension: difference,
       value: least,
       ...base,
     },
     {
-      id: `${name}/clear-to-set`,
+      id: `alarm/${name}/clear-to-set`,
       title: `value at which ${name} should clear`,
       dimension,
       value: fromUsualUnit(sensibleClear(from, direction, by), dimension),

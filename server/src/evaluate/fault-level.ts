@@ -62,7 +62,7 @@ export function faultLevel({ name, located }: SignalUse, { header }: SiteSetting
     return { kind: isUnread(defaults, 'loop-on-fault', defaults?.value.loopOnFault) ? 'unread' : 'not-given' };
   const { value } = given.value;
   const fact: KnownFact = {
-    id: `${name}/fault-current`,
+    id: `signal/${name}/fault-current`,
     title: `current of ${name} on a fault`,
     dimension: 'current',
     value,

@@ -26,13 +26,13 @@ export function limitsBelowZero({ point }: ResolvedPoint): readonly LimitBelowZe
   for (const [name, { value: signal }] of point.signals?.value ?? []) {
     if (signal.kind === 'register' || signal.quantity?.value !== 'dew-point' || signal.span === undefined) continue;
     const { value, origin } = signal.span;
-    if (value.low < 0) limits.push({ kind: 'signal', name, celsius: value.low, origin, path: `signals/${name}` });
+    if (value.low < 0) limits.push({ kind: 'signal', name, celsius: value.low, origin, path: `signal/${name}` });
   }
   for (const [name, { value: alarm }] of point.alarms?.value ?? []) {
     const limit = alarm.below ?? alarm.above;
     if (alarm.quantity?.value !== 'dew-point' || limit === undefined) continue;
     const celsius = limit.value.value;
-    if (celsius < 0) limits.push({ kind: 'alarm', name, celsius, origin: limit.origin, path: `alarms/${name}` });
+    if (celsius < 0) limits.push({ kind: 'alarm', name, celsius, origin: limit.origin, path: `alarm/${name}` });
   }
   return limits;
 }

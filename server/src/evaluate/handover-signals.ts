@@ -23,7 +23,7 @@ function forced(use: SignalUse, view: PointEvaluation): readonly StepDraft[] {
     (value) => `${carriedWords(use, value)} at ${showQuantity(value, dimension)}`,
   );
   const isFloat = use.kind === 'register' && use.format === 'float32';
-  const count = isFloat ? undefined : view.facts.get(`${name}/one-count`);
+  const count = isFloat ? undefined : view.facts.get(`signal/${name}/one-count`);
   const within = isKnown(count) ? ` to within one count, ${showFact(count)}` : '';
   return [
     {
@@ -96,7 +96,7 @@ function alarmStep({ name, located, quantity, direction, limit, clear }: AlarmUs
     direction === 'above' ? 'falls' : 'rises',
   ];
   const later = delay === undefined ? 'at once' : `${showQuantity(delay.value, 'time')} later`;
-  const proposed = clear === undefined ? view.facts.get(`${name}/clear-to-set`) : undefined;
+  const proposed = clear === undefined ? view.facts.get(`alarm/${name}/clear-to-set`) : undefined;
   const clears = clear === undefined ? (isKnown(proposed) ? proposed.value : undefined) : clear.value.value;
   const set = [
     `${direction} ${at}`,

@@ -27,7 +27,7 @@ export function loopFacts(
     ];
     const base = { formulas: [LOOP_LOAD_LINE], inputs, notes: NOTES };
     const largest: Fact = {
-      id: `${name}/largest-loop-load`,
+      id: `signal/${name}/largest-loop-load`,
       title: `largest load of ${name}`,
       dimension: 'resistance',
       value: maximumLoopLoad(supply.value, minimum.value.value),
@@ -35,7 +35,7 @@ export function loopFacts(
     };
     if (load === undefined || load.value.value < 0) return [largest];
     const left: Fact = {
-      id: `${name}/loop-voltage-left`,
+      id: `signal/${name}/loop-voltage-left`,
       title: `voltage that ${name} leaves the transmitter`,
       dimension: 'voltage',
       value: voltageLeftOnLoop(supply.value, load.value.value),

@@ -51,9 +51,9 @@ function countFacts(use: SignalUse, range: RangeFacts | undefined): readonly Fac
   };
   const formulas = use.kind === 'analogue' ? [ANALOGUE_COUNT] : [];
   return [
-    { id: `${use.name}/one-count`, title: `value of one count of ${use.name}`, value: count, formulas, ...base },
+    { id: `signal/${use.name}/one-count`, title: `value of one count of ${use.name}`, value: count, formulas, ...base },
     {
-      id: `${use.name}/resolution-error`,
+      id: `signal/${use.name}/resolution-error`,
       title: `largest error by the resolution of ${use.name}`,
       value: count / 2,
       relation: 'half a count',
@@ -69,8 +69,8 @@ function carryingFacts(use: SignalUse): readonly Fact[] {
   if (carries === undefined || isFloat(use)) return [];
   const base = { dimension: quantityInfo(quantity).dimension, inputs: inputsOf(use), formulas: [], notes: [] };
   return [
-    { id: `${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low, ...base },
-    { id: `${name}/highest-value`, title: `highest value that ${name} carries`, value: carries.high, ...base },
+    { id: `signal/${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low, ...base },
+    { id: `signal/${name}/highest-value`, title: `highest value that ${name} carries`, value: carries.high, ...base },
   ];
 }
 
@@ -89,7 +89,7 @@ function usedFacts(use: SignalUse, range: RangeFacts): readonly Fact[] {
   if (use.kind !== 'analogue' || carries === undefined) return [];
   return [
     {
-      id: `${name}/span-used`,
+      id: `signal/${name}/span-used`,
       title: `part of the span of ${name} that the envelope uses`,
       dimension: 'percentage',
       value: (highest.value - lowest.value) / (carries.high - carries.low),

@@ -162,8 +162,10 @@ function factsOfPlace(analysis: Analysis, location: Location, place: TextRange):
   if (section === 'checks' && name === undefined)
     return all.filter((fact) => fact.id.startsWith('check/') || goesInto(fact));
   if (section === 'space') return point.space === undefined ? [] : factsOfSpace(point.space);
-  const isNamed = section === 'reports' || ((section === 'signals' || section === 'alarms') && inner.length === 2);
-  if (isNamed && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));
+  if (section === 'reports' && name !== undefined) return all.filter(({ id }) => id.startsWith(`${name}/`));
+  if ((section === 'signals' || section === 'alarms') && name !== undefined && inner.length === 2) {
+    return all.filter(({ id }) => id.startsWith(`${section.slice(0, -1)}/${name}/`));
+  }
   if (section === 'humidity-probe' && (name === undefined || name === 'heater')) {
     return all.filter(({ id }) => !id.includes('/'));
   }

@@ -55,7 +55,7 @@ function supplyLimits({ heater, facts, humidityProbeModel, transmitterModel, poi
     least('supply-out-of-range', voltage, lowEnd(fed?.value.voltage)),
     least('heater-supply-low', voltage, given(minimum)),
     ...[...(point.signals?.value.keys() ?? [])].map((name) =>
-      least('loop-load-high', facts.get(`${name}/loop-voltage-left`), given(loop)),
+      least('loop-load-high', facts.get(`signal/${name}/loop-voltage-left`), given(loop)),
     ),
   ];
 }
@@ -80,7 +80,7 @@ function reportLimits({ reports, facts, signals }: PointEvaluation) {
         .map(({ name }) =>
           most(
             'resolution-coarse',
-            facts.get(`${name}/resolution-error`),
+            facts.get(`signal/${name}/resolution-error`),
             partOf(tolerance, RESOLUTION_SHARE, 'a tenth of '),
           ),
         ),

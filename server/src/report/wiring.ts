@@ -64,7 +64,7 @@ function analogueTable({ point, tag, facts, settings }: PointEvaluation): readon
       stated(signal.span),
       loop(signal),
       stated(signal.receiver ?? defaults?.receiver),
-      factText(tag, facts.get(`${name}/one-count`)),
+      factText(tag, facts.get(`signal/${name}/one-count`)),
     ]),
   );
 }
@@ -88,7 +88,7 @@ function registerTable({ point, tag, facts, settings }: PointEvaluation): readon
       stated(signal.scale),
       stated(signal.byteOrder ?? defaults?.registerByteOrder),
       [direction(signal)],
-      factText(tag, facts.get(`${name}/one-count`)),
+      factText(tag, facts.get(`signal/${name}/one-count`)),
     ]),
   );
 }
@@ -102,8 +102,8 @@ function alarmTable({ alarms, tag, facts }: PointEvaluation): readonly Block[] {
       [...statedWord(located.value.quantity), ` ${direction} `, ...stated(limit)],
       stated(clear),
       stated(located.value.delay),
-      factText(tag, facts.get(`${name}/missed-alarm`)),
-      factText(tag, facts.get(`${name}/false-alarm`)),
+      factText(tag, facts.get(`alarm/${name}/missed-alarm`)),
+      factText(tag, facts.get(`alarm/${name}/false-alarm`)),
     ]),
   );
 }

@@ -17,14 +17,14 @@ export const rule: Rule = {
   mend: 'Let the alarm clear further inwards. Left out, the clearing value is the limit itself.',
   leavesAlone: 'Delays: a delayed alarm chatters more slowly and chatters all the same.',
   sources: ['Repeatability limit of ISO 5725-6, 4.1; its use for hysteresis is common practice'],
-  facts: ['ALARM/least-hysteresis', 'ALARM/clear-to-set'],
+  facts: ['alarm/ALARM/least-hysteresis', 'alarm/ALARM/clear-to-set'],
   fixes: ['choice'],
   check: { point: (view) => view.alarms.flatMap((alarm) => chattering(view, alarm)) },
 };
 
 function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, hysteresis, clear, limit } = alarm;
-  const least = view.facts.get(`${name}/least-hysteresis`);
+  const least = view.facts.get(`alarm/${name}/least-hysteresis`);
   if (!isKnown(least) || hysteresis === undefined || !exceeds(least.value, hysteresis)) return [];
   const clears =
     hysteresis === 0
@@ -43,7 +43,7 @@ function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDra
 }
 
 function clearInwards({ facts }: PointEvaluation, { name, clear, located }: AlarmUse): readonly FixDraft[] {
-  const toSet = facts.get(`${name}/clear-to-set`);
+  const toSet = facts.get(`alarm/${name}/clear-to-set`);
   if (!isKnown(toSet)) return [];
   const text = writeQuantity(toSet.value, toSet.dimension);
   const edit = clear === undefined ? appendPair(located.cursor, 'clear', text) : replaceScalar(clear.cursor, text);

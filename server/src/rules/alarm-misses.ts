@@ -18,7 +18,7 @@ export const rule: Rule = {
   mend: 'Lessen the uncertainty, or set the limit inwards of the value that is wanted.',
   leavesAlone: 'Alarms of reports without a tolerance.',
   sources: ['JCGM 106:2012; normal distribution of the reading', 'one in twenty: common practice, no source'],
-  facts: ['ALARM/missed-alarm', 'ALARM/false-alarm', 'ALARM/guard-banded-limit'],
+  facts: ['alarm/ALARM/missed-alarm', 'alarm/ALARM/false-alarm', 'alarm/ALARM/guard-banded-limit'],
   fixes: ['choice'],
   check: { point: (view) => view.alarms.flatMap((alarm) => missing(view, alarm)) },
 };
@@ -26,7 +26,7 @@ export const rule: Rule = {
 /** A guard-banded limit is there only where more than one in twenty are missed. */
 function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, limit } = alarm;
-  const [missed, guarded] = [view.facts.get(`${name}/missed-alarm`), view.facts.get(`${name}/guard-banded-limit`)];
+  const [missed, guarded] = [view.facts.get(`alarm/${name}/missed-alarm`), view.facts.get(`alarm/${name}/guard-banded-limit`)];
   if (!isKnown(missed) || !isKnown(guarded)) return [];
   const { title } = quantityInfo(quantity);
   return [

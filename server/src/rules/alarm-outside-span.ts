@@ -14,7 +14,7 @@ export const rule: Rule = {
   mend: 'Widen the span, or move the limit inside it.',
   leavesAlone: 'Alarms whose quantity no signal carries, and those that one signal carries far enough.',
   sources: ['common practice, no source'],
-  facts: ['SIGNAL/lowest-value', 'SIGNAL/highest-value'],
+  facts: ['signal/SIGNAL/lowest-value', 'signal/SIGNAL/highest-value'],
   fixes: [],
   check: { point: (view) => view.alarms.flatMap((alarm) => outside(view, alarm)) },
 };

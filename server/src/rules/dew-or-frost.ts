@@ -18,7 +18,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that report the frost point beside the dew point. It is one finding for each point: at the report, else at the first signal or alarm.',
   sources: ['WMO-No. 8, Guide to Instruments and Methods of Observation, ch. 4'],
-  facts: ['dew-point/lowest', 'frost-point/lowest', 'signals/NAME/frost-point', 'alarms/NAME/frost-point'],
+  facts: ['dew-point/lowest', 'frost-point/lowest', 'signal/SIGNAL/frost-point', 'alarm/ALARM/frost-point'],
   fixes: ['choice'],
   check: {
     point: (view) => {

@@ -17,7 +17,7 @@ export const rule: Rule = {
   mend: 'Let the output go to 3.6 mA or 21 mA on a fault, and let the receiver report it. A loop that begins at 0 mA has 21 mA alone.',
   leavesAlone: 'Loops without a fault current that feed no alarm.',
   sources: ['NAMUR NE 43'],
-  facts: ['SIGNAL/fault-current'],
+  facts: ['signal/SIGNAL/fault-current'],
   fixes: ['choice'],
   check: { point: (view) => view.signals.flatMap((use) => unclear(view, use)) },
 };

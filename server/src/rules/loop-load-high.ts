@@ -11,14 +11,14 @@ export const rule: Rule = {
   mend: 'Lower the load in the loop, or raise the supply voltage.',
   leavesAlone: 'Loops whose load is not given, and transmitters whose least voltage the kit does not give.',
   sources: ['NAMUR NE 43', "Kirchhoff's voltage law"],
-  facts: ['SIGNAL/loop-voltage-left', 'SIGNAL/largest-loop-load'],
+  facts: ['signal/SIGNAL/loop-voltage-left', 'signal/SIGNAL/largest-loop-load'],
   fixes: [],
   check: {
     point: ({ point, facts, transmitterModel, settings }) => {
       const minimum = transmitterModel?.model?.value.loopMinimumVoltage;
       if (minimum === undefined) return [];
       return [...(point.signals?.value ?? [])].flatMap(([name, { value: signal, origin, keyOrigin }]) => {
-        const [left, largest] = [facts.get(`${name}/loop-voltage-left`), facts.get(`${name}/largest-loop-load`)];
+        const [left, largest] = [facts.get(`signal/${name}/loop-voltage-left`), facts.get(`signal/${name}/largest-loop-load`)];
         const load = signal.kind === 'current-loop' ? signal.load : undefined;
         const shared = settings.header?.defaults?.value.loopLoad;
         const given = load ?? shared;

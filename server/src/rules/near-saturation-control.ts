@@ -25,7 +25,7 @@ export const rule: Rule = {
   leavesAlone:
     'Reports without a tolerance, or whose uncertainty is larger than it: tolerance-missed speaks of those. Alarms below a limit. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
   sources: ['JCGM 106:2012', 'common practice, no source'],
-  facts: ['relative-humidity/highest', 'relative-humidity/expanded-uncertainty', 'ALARM/expanded-uncertainty'],
+  facts: ['relative-humidity/highest', 'relative-humidity/expanded-uncertainty', 'alarm/ALARM/expanded-uncertainty'],
   fixes: ['choice'],
   check: {
     point: (view) => [
@@ -61,7 +61,7 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
 
 function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, direction, limit } = alarm;
-  const expanded = view.facts.get(`${name}/expanded-uncertainty`);
+  const expanded = view.facts.get(`alarm/${name}/expanded-uncertainty`);
   if (quantity !== 'relative-humidity' || direction !== 'above' || !isKnown(expanded)) return [];
   const tolerance = view.point.reports?.value.get(quantity)?.value.tolerance?.value.value ?? SATURATED;
   const isMissed = expanded.value > tolerance;
@@ -106,7 +106,7 @@ function withSourceOf({ value }: ReportEvaluation['report']): string {
 /** None at saturation itself: no depression is below 0 K. */
 function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
   const [limit, clear] = ['depression-at-limit', 'depression-at-clear'].map((id) =>
-    view.facts.get(`${alarm.name}/${id}`),
+    view.facts.get(`alarm/${alarm.name}/${id}`),
   );
   const report = view.reports.find(({ quantity }) => quantity === 'relative-humidity')?.report;
   const all = view.point.reports;

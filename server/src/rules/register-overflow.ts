@@ -19,7 +19,7 @@ export const rule: Rule = {
   mend: 'Use a coarser scale, or a format that holds more, in the device and in the controller.',
   leavesAlone: 'Registers whose format or scale is not given, and floats, which hold everything.',
   sources: ['Ranges of two’s-complement integers of 16 and 32 bits'],
-  facts: ['QUANTITY/lowest', 'QUANTITY/highest', 'SIGNAL/lowest-value', 'SIGNAL/highest-value'],
+  facts: ['QUANTITY/lowest', 'QUANTITY/highest', 'signal/SIGNAL/lowest-value', 'signal/SIGNAL/highest-value'],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -26,7 +26,7 @@ export const rule: Rule = {
   mend: 'Use a finer scale, a narrower span, or an input with more bits.',
   leavesAlone: 'Spans of which little is used: span-too-wide speaks of those. Reports without a tolerance.',
   sources: ['JCGM 100:2008, F.2.2.1', 'a tenth of the tolerance: common practice, no source'],
-  facts: ['SIGNAL/one-count', 'SIGNAL/resolution-error'],
+  facts: ['signal/SIGNAL/one-count', 'signal/SIGNAL/resolution-error'],
   fixes: ['choice'],
   check: { point: (view) => carriedRanges(view).flatMap((carried) => tooCoarse(view, carried)) },
 };

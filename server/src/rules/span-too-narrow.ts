@@ -20,7 +20,7 @@ export const rule: Rule = {
   mend: 'Widen the span, in the transmitter and in the receiver; or narrow the envelope, if the air never goes there.',
   leavesAlone: 'Registers: register-overflow speaks of those. Signals of quantities that are not reported.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/lowest', 'QUANTITY/highest', 'SIGNAL/lowest-value', 'SIGNAL/highest-value'],
+  facts: ['QUANTITY/lowest', 'QUANTITY/highest', 'signal/SIGNAL/lowest-value', 'signal/SIGNAL/highest-value'],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -17,7 +17,7 @@ export const rule: Rule = {
   mend: 'Narrow the span to what the air can do, in the transmitter and in the receiver.',
   leavesAlone: 'Wide spans whose resolution is fine enough all the same: half a count within a tenth of the tolerance.',
   sources: ['JCGM 100:2008, F.2.2.1', 'a quarter of the span, a tenth of the tolerance: common practice, no source'],
-  facts: ['SIGNAL/span-used', 'SIGNAL/resolution-error'],
+  facts: ['signal/SIGNAL/span-used', 'signal/SIGNAL/resolution-error'],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -41,7 +41,7 @@ export const RESOLUTION_SHARE = 0.1;
 
 /** The largest error by the resolution of a signal, where it costs more of the tolerance than it may. */
 export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }: CarriedRange): KnownFact | undefined {
-  const error = facts.get(`${use.name}/resolution-error`);
+  const error = facts.get(`signal/${use.name}/resolution-error`);
   const permitted = (tolerance?.value.value ?? Number.POSITIVE_INFINITY) * RESOLUTION_SHARE;
   return isKnown(error) && exceeds(error.value, permitted) ? error : undefined;
 }
@@ -51,7 +51,7 @@ const LEAST_SPAN_USED = 0.25;
 
 /** What the envelope uses of a span, where that is little and the resolution suffers. */
 export function littleUsed(view: PointEvaluation, carried: CarriedRange): KnownFact | undefined {
-  const used = view.facts.get(`${carried.use.name}/span-used`);
+  const used = view.facts.get(`signal/${carried.use.name}/span-used`);
   const isLittle = isKnown(used) && used.value < LEAST_SPAN_USED;
   return isLittle && coarseResolution(view, carried) !== undefined ? used : undefined;
 }
