@@ -4,7 +4,7 @@
  */
 import { type CancellationToken, type Disposable, l10n, RelativePattern, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../../server/src/evaluate/recorded/answer.ts';
 import type { RecordingQuestion } from '../../server/src/lsp/recording-reader.ts';
 import { readInProcess } from '../../server/src/recording/reader-process.ts';
 import { mayBeRead, requestedFile } from './read-file.ts';

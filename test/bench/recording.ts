@@ -7,10 +7,10 @@ import { fork } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
-import type { RecordingBasis } from '../../server/src/evaluate/recording-summary.ts';
-import { type DuckDBLibrary, loadDuckDB } from '../../server/src/recording/duckdb.ts';
+import type { RecordingAnswer } from '../../server/src/evaluate/recorded/answer.ts';
+import type { RecordingBasis } from '../../server/src/evaluate/recorded/summary.ts';
 import type { RecordingMessage } from '../../server/src/recording/messages.ts';
+import { type DuckDBLibrary, loadDuckDB } from '../../server/src/recording/source/duckdb.ts';
 
 const A_YEAR = 365 * 86_400;
 const PROGRAM = resolve('server/dist/recording.js');

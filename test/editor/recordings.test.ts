@@ -2,7 +2,7 @@ import { appendFileSync, cpSync, readdirSync, readFileSync, rmSync, symlinkSync,
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { loadDuckDB } from '../../server/src/recording/duckdb.ts';
+import { loadDuckDB } from '../../server/src/recording/source/duckdb.ts';
 import { readMarks } from '../rules/fixture.ts';
 import { type EditorOfTest, itInEditor } from './page-of-test.ts';
 import { PROJECT_ROOT } from './paths.ts';

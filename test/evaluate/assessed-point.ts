@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
-import type { Budget } from '../../server/src/evaluate/budget.ts';
+import type { Budget } from '../../server/src/evaluate/budget/budget.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
 import type { QuantityName } from '../../server/src/quantity/quantity-names.ts';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { CAUTIONS, cautionsFor, WHO_DECIDES } from '../../server/src/evaluate/cautions.ts';
-import { burnLimitPassed } from '../../server/src/evaluate/hot-surface.ts';
+import { burnLimitPassed } from '../../server/src/evaluate/mounting/hot-surface.ts';
 import { SCHEMAS } from '../../server/src/model/schema.ts';
 
 it('every hazard that a space may name has its caution', () => {

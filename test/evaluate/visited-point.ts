@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
-import type { History } from '../../server/src/evaluate/history.ts';
+import type { History } from '../../server/src/evaluate/history/history.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
 
 const SITE = fileUri('/fennmoor/fennmoor.dewsite.yaml');

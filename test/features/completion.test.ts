@@ -1,7 +1,11 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { completionsAt } from '../../server/src/features/completion/completion.ts';
-import { type CompletionItem, plainText, snippetText } from '../../server/src/features/completion/completion-item.ts';
+import { completionsAt } from '../../server/src/features/writing/completion/completion.ts';
+import {
+  type CompletionItem,
+  plainText,
+  snippetText,
+} from '../../server/src/features/writing/completion/completion-item.ts';
 import { FENNMOOR, KIT, SITE } from './fennmoor.ts';
 import { openAt } from './marked-files.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { definitionAt, fileLinks, highlightsAt, referencesAt } from '../../server/src/features/definition.ts';
+import { definitionAt, fileLinks, highlightsAt, referencesAt } from '../../server/src/features/moving/definition.ts';
 import { cursorIn, FENNMOOR, KIT, SITE, VISIT } from './fennmoor.ts';
 import { type Marked, openAt, shown } from './marked-files.ts';
 

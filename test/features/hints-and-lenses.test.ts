@@ -1,8 +1,8 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
-import { codeLenses, type LensKind } from '../../server/src/features/code-lenses.ts';
-import { HINT_KINDS, type HintKind, hintTooltip, inlayHints } from '../../server/src/features/inlay-hints.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
+import { codeLenses, type LensKind } from '../../server/src/features/reading/code-lenses.ts';
+import { HINT_KINDS, type HintKind, hintTooltip, inlayHints } from '../../server/src/features/reading/inlay-hints.ts';
 import { FENNMOOR, SITE } from './fennmoor.ts';
 import { openAt } from './marked-files.ts';
 

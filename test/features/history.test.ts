@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { codeLenses } from '../../server/src/features/code-lenses.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { codeLenses } from '../../server/src/features/reading/code-lenses.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { cursorIn, FENNMOOR, SITE } from './fennmoor.ts';
 import { openAt } from './marked-files.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { openAt } from './marked-files.ts';
 
 function hoverOf(marked: string): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type OutlineItem, outlineOf } from '../../server/src/features/outline.ts';
+import { type OutlineItem, outlineOf } from '../../server/src/features/reading/outline.ts';
 import { FENNMOOR, KIT, SITE, VISIT } from './fennmoor.ts';
 import { openAt } from './marked-files.ts';
 

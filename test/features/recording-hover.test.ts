@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { fixtureOf, readMarks, workspaceOf } from '../rules/fixture.ts';
 
 const fixture = fixtureOf('log-outside-envelope');

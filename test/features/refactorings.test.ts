@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { acceptancesOf } from '../../server/src/analysis/acceptance.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import { applyEdits } from '../../server/src/base/text-range.ts';
-import { acceptancesAt } from '../../server/src/features/acceptances.ts';
-import { refactoringsAt } from '../../server/src/features/refactorings/refactorings.ts';
+import { acceptancesAt } from '../../server/src/features/writing/acceptances.ts';
+import { refactoringsAt } from '../../server/src/features/writing/refactorings/refactorings.ts';
 import { cursorIn, FENNMOOR, SITE } from './fennmoor.ts';
 import { edited, openAt, workspaceOf } from './marked-files.ts';
 

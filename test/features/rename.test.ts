@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { editsForMoves } from '../../server/src/features/moved-files.ts';
-import { prepareRename, rename } from '../../server/src/features/rename.ts';
+import { editsForMoves } from '../../server/src/features/moving/moved-files.ts';
+import { prepareRename, rename } from '../../server/src/features/moving/rename.ts';
 import { cursorIn, FENNMOOR, KIT, SITE, VISIT } from './fennmoor.ts';
 import { edited, type Marked, openAt, workspaceOf } from './marked-files.ts';
 

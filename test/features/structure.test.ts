@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { foldsOf } from '../../server/src/features/folding.ts';
-import { selectionAt } from '../../server/src/features/selection.ts';
-import { semanticTokens } from '../../server/src/features/semantic-tokens.ts';
-import { workspaceSymbols } from '../../server/src/features/workspace-symbols.ts';
+import { workspaceSymbols } from '../../server/src/features/moving/workspace-symbols.ts';
+import { foldsOf } from '../../server/src/features/reading/folding.ts';
+import { selectionAt } from '../../server/src/features/reading/selection.ts';
+import { semanticTokens } from '../../server/src/features/reading/semantic-tokens.ts';
 import { cursorIn, FENNMOOR, SITE } from './fennmoor.ts';
 import { openAt, workspaceOf } from './marked-files.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { typingPlace } from '../../server/src/features/completion/typing-place.ts';
+import { typingPlace } from '../../server/src/features/writing/completion/typing-place.ts';
 import { openAt } from './marked-files.ts';
 
 /** `points/A-1 key "sp" beside title, reports`, for a site with one point that holds the lines. */

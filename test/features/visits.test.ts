@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { codeLenses, LENS_KINDS } from '../../server/src/features/code-lenses.ts';
-import { completionsAt } from '../../server/src/features/completion/completion.ts';
-import { type CompletionItem, plainText } from '../../server/src/features/completion/completion-item.ts';
-import { definitionAt, fileLinks, referencesAt } from '../../server/src/features/definition.ts';
-import { fixesAt } from '../../server/src/features/fixes.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
-import { HINT_KINDS, hintTooltip, inlayHints } from '../../server/src/features/inlay-hints.ts';
-import { type OutlineItem, outlineOf } from '../../server/src/features/outline.ts';
-import { rename } from '../../server/src/features/rename.ts';
+import { definitionAt, fileLinks, referencesAt } from '../../server/src/features/moving/definition.ts';
+import { rename } from '../../server/src/features/moving/rename.ts';
+import { codeLenses, LENS_KINDS } from '../../server/src/features/reading/code-lenses.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
+import { HINT_KINDS, hintTooltip, inlayHints } from '../../server/src/features/reading/inlay-hints.ts';
+import { type OutlineItem, outlineOf } from '../../server/src/features/reading/outline.ts';
+import { completionsAt } from '../../server/src/features/writing/completion/completion.ts';
+import { type CompletionItem, plainText } from '../../server/src/features/writing/completion/completion-item.ts';
+import { fixesAt } from '../../server/src/features/writing/fixes.ts';
 import { cursorIn, FENNMOOR, SITE } from './fennmoor.ts';
 import { edited, type Marked, openAt, shown } from './marked-files.ts';
 

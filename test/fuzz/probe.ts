@@ -1,11 +1,11 @@
 /** What must hold for any text whatever: it is analysed in time, and all that is shown of it makes sense. */
 import type { Workspace } from '../../server/src/analysis/workspace.ts';
 import { reportOf } from '../../server/src/cli/file-report.ts';
-import { completionsAt } from '../../server/src/features/completion/completion.ts';
-import { fixesAt } from '../../server/src/features/fixes.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
-import { outlineOf } from '../../server/src/features/outline.ts';
-import { refactoringsAt } from '../../server/src/features/refactorings/refactorings.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
+import { outlineOf } from '../../server/src/features/reading/outline.ts';
+import { completionsAt } from '../../server/src/features/writing/completion/completion.ts';
+import { fixesAt } from '../../server/src/features/writing/fixes.ts';
+import { refactoringsAt } from '../../server/src/features/writing/refactorings/refactorings.ts';
 import type { Random } from './random.ts';
 
 /** The longest that one input may take, in ms of the processor: a machine that is busy otherwise hangs nothing. */

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { accessOnDisk } from '../../server/src/lsp/disk-access.ts';
 import { FILE_KINDS, SCHEMAS } from '../../server/src/model/schema.ts';
 import { DIMENSIONS, type Dimension } from '../../server/src/quantity/dimension.ts';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { CancellationToken, DocumentDiagnosticReport } from 'vscode-languageserver';
-import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../../server/src/evaluate/recorded/answer.ts';
 import type { RecordingQuestion } from '../../server/src/lsp/recording-reader.ts';
 import { fixtureOf, readMarks } from '../rules/fixture.ts';
 import type { Session } from './session.ts';

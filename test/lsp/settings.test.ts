@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { LENS_KINDS } from '../../server/src/features/code-lenses.ts';
-import { HINT_KINDS } from '../../server/src/features/inlay-hints.ts';
+import { LENS_KINDS } from '../../server/src/features/reading/code-lenses.ts';
+import { HINT_KINDS } from '../../server/src/features/reading/inlay-hints.ts';
 
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
 const settings: Readonly<Record<string, { readonly default: unknown; readonly scope: string }>> =

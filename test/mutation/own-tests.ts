@@ -28,7 +28,7 @@ afterAll(() => {
 /** The mutants of a module's files, as they stand in the code that runs, with the tests that are there for each. */
 function mutantsIn(module: string, testsFor: (file: string) => RegExp): readonly (readonly [string, RegExp])[] {
   const folder = `server/src/${module}`;
-  return readdirSync(folder).flatMap((file) => {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' }).flatMap((file) => {
     if (!file.endsWith('.ts')) return [];
     const calls = readFileSync(`${folder}/${file}`, 'utf8').matchAll(/stryCov_\w+\(([^)]*)\)/g);
     const mutants = [...calls].flatMap(([, list = '']) => list.match(/\d+/g) ?? []);

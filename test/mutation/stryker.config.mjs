@@ -4,7 +4,7 @@
  * message says where it matters.
  */
 export default {
-  mutate: ['server/src/{physics,rules}/*.ts', '!**/*.generated.ts', '!server/src/rules/rule.ts'],
+  mutate: ['server/src/physics/**/*.ts', 'server/src/rules/*.ts', '!**/*.generated.ts', '!server/src/rules/rule.ts'],
   mutator: { excludedMutations: ['StringLiteral'] },
   ignoreStatic: true, // what is computed once, as a table is, would cost a whole run for each mutant
   plugins: ['@stryker-mutator/vitest-runner', './test/mutation/compiler.mjs'],

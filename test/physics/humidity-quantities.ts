@@ -1,4 +1,4 @@
-import type { HumidityQuantity } from '../../server/src/physics/moist-air.ts';
+import type { HumidityQuantity } from '../../server/src/physics/air/moist-air.ts';
 
 /** Every quantity that says how humid air is. */
 export const HUMIDITY_QUANTITIES: readonly HumidityQuantity[] = [

@@ -1,27 +1,27 @@
 import { expect, it } from 'vitest';
 import { valueIfOk } from '../../server/src/base/outcome.ts';
-import { dryAirProperties } from '../../server/src/physics/air-properties.ts';
-import { conductorOf } from '../../server/src/physics/conductors.ts';
-import { enhancementFactor } from '../../server/src/physics/enhancement.ts';
-import { headConductance } from '../../server/src/physics/head-conductance.ts';
+import { dryAirProperties } from '../../server/src/physics/air/air-properties.ts';
+import { enhancementFactor } from '../../server/src/physics/air/enhancement.ts';
+import type { AirState } from '../../server/src/physics/air/moist-air.ts';
+import * as quantities from '../../server/src/physics/air/quantities.ts';
+import { saturation, saturationPressure } from '../../server/src/physics/air/saturation.ts';
+import { airState } from '../../server/src/physics/air/state.ts';
+import * as vapourPressure from '../../server/src/physics/air/vapour-pressure.ts';
+import { wetBulb, wetBulbOver, wetBulbPartials } from '../../server/src/physics/air/wet-bulb.ts';
+import { conductorOf } from '../../server/src/physics/electrical/conductors.ts';
+import { cableLoopResistance, resistiveConductance } from '../../server/src/physics/electrical/supply-cable.ts';
+import { headConductance } from '../../server/src/physics/heat/head-conductance.ts';
 import {
   grashofNumber,
   reynoldsNumber,
   verticalCylinderNusselt,
   verticalPlateNusselt,
-} from '../../server/src/physics/heat-transfer.ts';
-import { timeConstantAtSpeed } from '../../server/src/physics/lag.ts';
-import type { AirState } from '../../server/src/physics/moist-air.ts';
-import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/partials.ts';
-import { wakeWarming } from '../../server/src/physics/plume.ts';
-import * as quantities from '../../server/src/physics/quantities.ts';
-import { radiationError, radiativeCoefficient } from '../../server/src/physics/radiation.ts';
-import { saturation, saturationPressure } from '../../server/src/physics/saturation.ts';
-import { airState } from '../../server/src/physics/state.ts';
-import { insertionNeeded } from '../../server/src/physics/stem-conduction.ts';
-import { cableLoopResistance, resistiveConductance } from '../../server/src/physics/supply-cable.ts';
-import * as vapourPressure from '../../server/src/physics/vapour-pressure.ts';
-import { wetBulb, wetBulbOver, wetBulbPartials } from '../../server/src/physics/wet-bulb.ts';
+} from '../../server/src/physics/heat/heat-transfer.ts';
+import { timeConstantAtSpeed } from '../../server/src/physics/heat/lag.ts';
+import { wakeWarming } from '../../server/src/physics/heat/plume.ts';
+import { radiationError, radiativeCoefficient } from '../../server/src/physics/heat/radiation.ts';
+import { insertionNeeded } from '../../server/src/physics/heat/stem-conduction.ts';
+import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/metrology/partials.ts';
 
 /** Values that the documentation of the models states as 'computed': they show what to expect, and must stay true. */
 const AIR = dryAirProperties(64, 101_325);

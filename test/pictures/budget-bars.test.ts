@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type MarkupElement, writeMarkup } from '../../server/src/base/markup.ts';
 import { json } from '../../server/src/cli/formats/json.ts';
-import type { Budget } from '../../server/src/evaluate/budget.ts';
-import { budgetBars } from '../../server/src/pictures/budget-bars.ts';
+import type { Budget } from '../../server/src/evaluate/budget/budget.ts';
+import { budgetBars } from '../../server/src/pictures/plots/budget-bars.ts';
 import { showQuantity } from '../../server/src/quantity/format-quantity.ts';
 import { quantityInfo } from '../../server/src/quantity/quantity-names.ts';
 import { assessedPoint, worstBudget } from '../evaluate/assessed-point.ts';

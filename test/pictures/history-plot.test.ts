@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { PLANE, SIZE } from '../../server/src/pictures/history-plane.ts';
-import { historyPlot } from '../../server/src/pictures/history-plot.ts';
 import { pictureUri } from '../../server/src/pictures/picture-file.ts';
+import { PLANE, SIZE } from '../../server/src/pictures/plots/history-plane.ts';
+import { historyPlot } from '../../server/src/pictures/plots/history-plot.ts';
 import { humidityHistory, pair, type VisitText, visitedPoint } from '../evaluate/visited-point.ts';
 import { only, textOf, withClass } from './drawn.ts';
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type MarkupElement, writeMarkup } from '../../server/src/base/markup.ts';
-import { showFact } from '../../server/src/evaluate/fact.ts';
+import { showFact } from '../../server/src/evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-import { sectionOf } from '../../server/src/pictures/section.ts';
-import { sectionDrawing } from '../../server/src/pictures/section-drawing.ts';
+import { sectionDrawing } from '../../server/src/pictures/section/drawing.ts';
+import { sectionOf } from '../../server/src/pictures/section/section.ts';
 import { known } from '../evaluate/evaluated-site.ts';
 import { installedPoint, type SiteText } from '../evaluate/installed-point.ts';
 import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from '../samples/sample-files.ts';

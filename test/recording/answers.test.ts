@@ -2,8 +2,8 @@ import { mkdirSync, readdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answerRequest } from '../../server/src/recording/answer-request.ts';
-import { loadDuckDB } from '../../server/src/recording/duckdb.ts';
 import type { RecordingRequest } from '../../server/src/recording/messages.ts';
+import { loadDuckDB } from '../../server/src/recording/source/duckdb.ts';
 import { BASIS, describeWithDuckDB, logFolder, writeLog } from './small-log.ts';
 
 const LOG = 't,T,Td\n2026-09-08T08:00:00Z,60,50\n2026-09-08T08:01:00Z,60,50\n';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { chooseColumns } from '../../server/src/recording/chosen-columns.ts';
-import { columnName } from '../../server/src/recording/column-names.ts';
-import { detectColumns, type LogSample } from '../../server/src/recording/detect-columns.ts';
-import { readLogText } from '../../server/src/recording/log-text.ts';
-import { showTime, timeFormats } from '../../server/src/recording/time-format.ts';
+import { chooseColumns } from '../../server/src/recording/dialect/chosen-columns.ts';
+import { columnName } from '../../server/src/recording/dialect/column-names.ts';
+import { detectColumns, type LogSample } from '../../server/src/recording/dialect/detect-columns.ts';
+import { readLogText } from '../../server/src/recording/dialect/log-text.ts';
+import { showTime, timeFormats } from '../../server/src/recording/dialect/time-format.ts';
 import { describeWithDuckDB, summaryOf } from './small-log.ts';
 
 function sampleOf(text: string | Uint8Array): LogSample {

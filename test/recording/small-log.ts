@@ -3,10 +3,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, onTestFinished } from 'vitest';
-import type { NamedColumns, RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
-import type { RecordingBasis, RecordingSummary } from '../../server/src/evaluate/recording-summary.ts';
-import { loadDuckDB } from '../../server/src/recording/duckdb.ts';
-import { readLog } from '../../server/src/recording/read-log.ts';
+import type { NamedColumns, RecordingAnswer } from '../../server/src/evaluate/recorded/answer.ts';
+import type { RecordingBasis, RecordingSummary } from '../../server/src/evaluate/recorded/summary.ts';
+import { loadDuckDB } from '../../server/src/recording/source/duckdb.ts';
+import { readLog } from '../../server/src/recording/source/read-log.ts';
 
 const DUCKDB = loadDuckDB([process.cwd()]);
 

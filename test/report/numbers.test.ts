@@ -5,9 +5,9 @@
  */
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS, WHO_DECIDES } from '../../server/src/evaluate/cautions.ts';
-import { showCorner } from '../../server/src/evaluate/fact.ts';
-import { handoverPlan } from '../../server/src/evaluate/handover-plan.ts';
-import { subjectFacts } from '../../server/src/features/subject-facts.ts';
+import { showCorner } from '../../server/src/evaluate/facts/fact.ts';
+import { subjectFacts } from '../../server/src/features/support/subject-facts.ts';
+import { handoverPlan } from '../../server/src/handover/plan.ts';
 import type { Dimension } from '../../server/src/quantity/dimension.ts';
 import { showQuantity, showRange } from '../../server/src/quantity/format-quantity.ts';
 import { checkJson, REVISION, SAMPLE_PACKS, type SamplePack } from './packs.ts';

@@ -3,7 +3,7 @@ import { baseName, fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import type { Workspace } from '../../server/src/analysis/workspace.ts';
 import { lineIndexOf } from '../../server/src/base/line-index.ts';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
 import { besideExamples, type Fixture, fixtureOf, readMarks, workspaceOf } from './fixture.ts';
 import { withoutEachKey } from './left-out.ts';

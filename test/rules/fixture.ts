@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import type { Finding } from '../../server/src/analysis/finding.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
-import type { RecordingAnswer } from '../../server/src/evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../../server/src/evaluate/recorded/answer.ts';
 import { fileKindOf } from '../../server/src/model/schema.ts';
 
 /** The day on which the fixtures are looked at. */

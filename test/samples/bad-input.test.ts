@@ -2,7 +2,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Analysis } from '../../server/src/analysis/analysis.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { copyOfSamples, runIn, temporaryFolder } from './built-program.ts';
 import { analysisOf, readSample, SAMPLE_NAMES, sampleUri, sampleWorkspace } from './sample-files.ts';
 

@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { systemDay } from '../../server/src/analysis/today.ts';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { copyOfSamples, type Run, runIn, temporaryFolder } from './built-program.ts';
 import { analysisOf, readSample, SAMPLE_NAMES, SAMPLES_FOLDER, sampleWorkspace } from './sample-files.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../server/src/analysis/finding.ts';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
-import { hoverAt } from '../../server/src/features/hover.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
+import { hoverAt } from '../../server/src/features/reading/hover.ts';
 import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from './sample-files.ts';
 
 const WORKSPACE = sampleWorkspace();

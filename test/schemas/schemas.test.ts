@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { MATERIALS } from '../../server/src/physics/materials.ts';
+import { MATERIALS } from '../../server/src/physics/heat/materials.ts';
 import { DIMENSIONS } from '../../server/src/quantity/dimension.ts';
 import { QUANTITY_NAMES } from '../../server/src/quantity/quantity-names.ts';
 import { definitionName, type Schema, walkSchemas } from '../../server/tools/generate-schema-walk.mjs';

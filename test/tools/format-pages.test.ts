@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { explain } from '../../server/src/features/explain.ts';
+import { explain } from '../../server/src/features/reading/explain.ts';
 
 /** The names under every `properties`, wherever it stands. */
 function keysIn(schema: unknown): readonly string[] {

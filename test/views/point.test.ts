@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeMarkup } from '../../server/src/base/markup.ts';
-import { isKnown, showFact } from '../../server/src/evaluate/fact.ts';
+import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { pointView } from '../../server/src/views/point.ts';
 import { SITE } from '../features/fennmoor.ts';
 import { cellsOf, elementsNamed, fennmoorAt, listBehind, show, wordsOf } from './shown-view.ts';

@@ -1,6 +1,6 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
 
-import { type KnownRecording, type ReadRecording, readRecording } from '../evaluate/visited-recording.ts';
+import { type KnownRecording, type ReadRecording, readRecording } from '../evaluate/recorded/visited-recording.ts';
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
 import type { VisitedSite } from '../rules/rule.ts';

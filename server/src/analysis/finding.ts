@@ -1,6 +1,6 @@
 /** Findings as plain data, with places as offsets into their files: what every outlet shows. */
 import type { TextRange } from '../base/text-range.ts';
-import type { Fact } from '../evaluate/fact.ts';
+import type { Fact } from '../evaluate/facts/fact.ts';
 import type { FixKind, Severity } from '../rules/rule.ts';
 
 export interface FileEdit {

@@ -3,8 +3,8 @@
  * and kept while nothing it depends on changes.
  */
 
-import type { VisitOfSite } from '../evaluate/visit-reading.ts';
-import type { KnownRecording, ReadRecording } from '../evaluate/visited-recording.ts';
+import type { KnownRecording, ReadRecording } from '../evaluate/recorded/visited-recording.ts';
+import type { VisitOfSite } from '../evaluate/resolved/visit-reading.ts';
 import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';

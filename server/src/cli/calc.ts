@@ -1,5 +1,5 @@
 /** `dewright calc KEY=VALUE ...`: one state of moist air. */
-import { type MoistAirState, stateOfKnown } from '../evaluate/known-state.ts';
+import { type MoistAirState, stateOfKnown } from '../evaluate/air/known-state.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';

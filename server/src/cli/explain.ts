@@ -1,5 +1,5 @@
 /** `dewright explain`: the page of a rule, a quantity or a key, or the list of them. */
-import { explain, explainedNames } from '../features/explain.ts';
+import { explain, explainedNames } from '../features/reading/explain.ts';
 import type { Call } from './call.ts';
 import { CallProblem, nearestHint } from './problem.ts';
 

@@ -5,7 +5,7 @@ import type { FileEdit, Fix } from '../analysis/finding.ts';
 import type { Workspace } from '../analysis/workspace.ts';
 import { applyEdits } from '../base/text-range.ts';
 import { counted } from '../base/words.ts';
-import { editsTogether } from '../features/fixes.ts';
+import { editsTogether } from '../features/writing/fixes.ts';
 import { isRuleName } from '../rules/rule-names.ts';
 import type { Call } from './call.ts';
 import { findFiles } from './find-files.ts';

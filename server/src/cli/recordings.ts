@@ -2,9 +2,9 @@
 import { dirname, resolve } from 'node:path';
 import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { Workspace } from '../analysis/workspace.ts';
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
 import { readAsInstalled } from '../recording/installed-reader.ts';
-import type { ReadRequest } from '../recording/read-log.ts';
+import type { ReadRequest } from '../recording/source/read-log.ts';
 import { shownPath } from './load.ts';
 
 export async function readRecording(request: ReadRequest, trustDetection: boolean): Promise<RecordingAnswer> {

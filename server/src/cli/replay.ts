@@ -7,10 +7,10 @@ import {
   LOG_COLUMN_KEYS,
   type LogColumnKey,
   type NamedColumns,
-} from '../evaluate/recording-answer.ts';
-import { recordingBasis } from '../evaluate/recording-basis.ts';
-import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recording-summary.ts';
-import { LOG_HUMIDITIES } from '../recording/log-quantities.ts';
+} from '../evaluate/recorded/answer.ts';
+import { recordingBasis } from '../evaluate/recorded/basis.ts';
+import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recorded/summary.ts';
+import { LOG_HUMIDITIES } from '../recording/dialect/log-quantities.ts';
 import { type Call, choice } from './call.ts';
 import { countsOf, exitStatus, failLimitOf } from './fail-on.ts';
 import { findFiles } from './find-files.ts';

@@ -1,17 +1,17 @@
 /** How good what a point reports is, and how it goes on: budgets, signals, alarms and checks, with their facts. */
 import type { QuantityName } from '../quantity/quantity-names.ts';
-import { alarmFacts } from './alarm-facts.ts';
-import { type AlarmUse, alarmUses } from './alarm-use.ts';
-import { type CheckPlan, checkFacts, checkPlan } from './check-plan.ts';
-import type { Fact } from './fact.ts';
-import { type History, historiesOf } from './history.ts';
-import { historyFacts } from './history-facts.ts';
+import { type ReportBudgets, reportBudgets } from './budget/uncertainty.ts';
+import { uncertaintyFacts } from './budget/uncertainty-facts.ts';
+import { type CheckPlan, checkFacts, checkPlan } from './checks/plan.ts';
+import type { Fact } from './facts/fact.ts';
+import { historyFacts } from './history/facts.ts';
+import { type History, historiesOf } from './history/history.ts';
 import type { ResolvedPoint } from './point.ts';
-import { signalFacts } from './signal-facts.ts';
-import { type SignalUse, signalUses } from './signal-use.ts';
+import { type AlarmUse, alarmUses } from './resolved/alarm-use.ts';
+import { type SignalUse, signalUses } from './resolved/signal-use.ts';
+import { alarmFacts } from './signals/alarm-facts.ts';
+import { signalFacts } from './signals/signal-facts.ts';
 import type { SpaceEvaluation } from './space.ts';
-import { type ReportBudgets, reportBudgets } from './uncertainty.ts';
-import { uncertaintyFacts } from './uncertainty-facts.ts';
 
 export interface Assessment {
   readonly budgets: ReadonlyMap<QuantityName, ReportBudgets>;

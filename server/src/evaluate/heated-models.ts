@@ -2,13 +2,13 @@
 import { exceeds } from '../base/rounding.ts';
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { highestHumidityAtSensor } from './dryness.ts';
-import { isKnown } from './fact.ts';
-import { humidityProbeFit } from './model-fit.ts';
-import type { ModelRef } from './models.ts';
+import { highestHumidityAtSensor } from './dryness/dryness.ts';
+import { humidityProbeFit } from './equipment/model-fit.ts';
+import type { ModelRef } from './equipment/models.ts';
+import { isKnown } from './facts/fact.ts';
+import { isUnread } from './facts/unread.ts';
 import type { ResolvedPoint } from './point.ts';
 import { quantityExtreme } from './space.ts';
-import { isUnread } from './unread.ts';
 
 type Ref = ModelRef<HumidityProbeModel>;
 

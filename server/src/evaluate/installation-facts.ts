@@ -1,12 +1,12 @@
 /** The facts of how a point is installed: its supply, its loops, what its heater reaches, its fitting, its probes. */
-import { airTemperatureCostFacts } from './air-temperature-cost.ts';
-import type { Fact } from './fact.ts';
-import { fittingFacts } from './fitting-facts.ts';
-import { loopFacts } from './loop-facts.ts';
+import { airTemperatureCostFacts } from './air-temperature/cost.ts';
+import { reachableRiseFacts } from './dryness/reachable-rise.ts';
+import type { Fact } from './facts/fact.ts';
+import { fittingFacts } from './mounting/fitting-facts.ts';
 import type { ResolvedPoint } from './point.ts';
-import { reachableRiseFacts } from './reachable-rise.ts';
 import type { SpaceEvaluation } from './space.ts';
-import { supplyFacts } from './supply-facts.ts';
+import { supplyFacts } from './supply/facts.ts';
+import { loopFacts } from './supply/loop-facts.ts';
 
 /** @param space absent where it is not known or cannot be computed with; supply and loops do not need it */
 export function installationFacts(resolved: ResolvedPoint, space: SpaceEvaluation | undefined): readonly Fact[] {

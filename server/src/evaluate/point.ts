@@ -9,18 +9,18 @@ import type {
 } from '../model/model-types.generated.ts';
 import type { Entry } from '../model/read-file.ts';
 import { isQuantityName, type QuantityName } from '../quantity/quantity-names.ts';
-import { type OtherPoint, type ResolvedSource, resolveSource } from './air-temperature.ts';
 import { type Assessment, assess } from './assessment.ts';
-import { drynessFacts } from './dryness.ts';
-import type { Fact } from './fact.ts';
-import { frostPointFacts } from './frost-point.ts';
-import { type HeaterUse, heaterUse } from './heater.ts';
+import { drynessFacts } from './dryness/dryness.ts';
+import type { ModelCatalogue, ModelRef } from './equipment/models.ts';
+import type { Fact } from './facts/fact.ts';
+import type { SiteSettings } from './facts/site-settings.ts';
 import { installationFacts } from './installation-facts.ts';
-import type { ModelCatalogue, ModelRef } from './models.ts';
 import { reportFacts } from './report-facts.ts';
-import type { SiteSettings } from './site-settings.ts';
+import { type OtherPoint, type ResolvedSource, resolveSource } from './resolved/air-temperature-source.ts';
+import { type HeaterUse, heaterUse } from './resolved/heater.ts';
+import type { VisitReading } from './resolved/visit-reading.ts';
+import { frostPointFacts } from './signals/frost-point.ts';
 import type { SpaceEvaluation } from './space.ts';
-import type { VisitReading } from './visit-reading.ts';
 
 /** What the evaluation of one point depends on; where all of it is the same, so is the result. */
 export interface PointInputs {

@@ -1,10 +1,10 @@
 /** The registers of a site: which signal occupies which numbers of which device. */
 import { remembered } from '../base/remembered.ts';
 import type { Located } from '../model/located.ts';
+import { isUnread } from './facts/unread.ts';
 import type { PointEvaluation } from './point.ts';
-import { registersOf } from './signal-proposals.ts';
-import type { RegisterUse } from './signal-use.ts';
-import { isUnread } from './unread.ts';
+import type { RegisterUse } from './resolved/signal-use.ts';
+import { registersOf } from './signals/signal-proposals.ts';
 
 export interface OccupiedRegisters {
   readonly tag: string;

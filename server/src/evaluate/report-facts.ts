@@ -1,14 +1,14 @@
 /** The facts of every report of a point: its range, and what its air temperature and its pressure cost it. */
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import { sensorWarming } from './dryness.ts';
-import type { Fact } from './fact.ts';
+import { pressureEffect } from './air/pressure-effect.ts';
+import { reportPressures } from './air/report-pressures.ts';
+import { takenTemperatureError } from './air-temperature/taken-temperature.ts';
+import { sensorWarming } from './dryness/dryness.ts';
+import type { Fact } from './facts/fact.ts';
+import { isUnread } from './facts/unread.ts';
 import type { ReportEvaluation, ResolvedPoint } from './point.ts';
-import { pressureEffect } from './pressure-effect.ts';
-import { reportPressures } from './report-pressures.ts';
 import { quantityExtreme, type SpaceEvaluation } from './space.ts';
-import { takenTemperatureError } from './taken-temperature.ts';
-import { isUnread } from './unread.ts';
 
 export function reportFacts(resolved: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
   return resolved.reports.flatMap((evaluated) => {

@@ -4,17 +4,17 @@ import type { Located } from '../model/located.ts';
 import type { Space } from '../model/model-types.generated.ts';
 import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import type { Origin } from '../syntax/nodes.ts';
-import { formulaLeftByQuantity } from './corner.ts';
-import { phaseEnvelopes } from './envelope.ts';
-import type { Fact } from './fact.ts';
-import { overPressureFacts } from './over-pressure.ts';
-import { evaluatePhase, type PhaseEvaluation } from './phase.ts';
-import { derivationOf, quantityValue } from './quantity-value.ts';
-import type { ReportPressures } from './report-pressures.ts';
-import type { SiteSettings } from './site-settings.ts';
-import { altitudePressureFacts, type SpacePressure, spacePressure } from './space-pressure.ts';
-import { wallFacts } from './wall-facts.ts';
-import { worstFact, worstOverPhases } from './worst-fact.ts';
+import { phaseEnvelopes } from './air/envelope.ts';
+import { overPressureFacts } from './air/over-pressure.ts';
+import { evaluatePhase, type PhaseEvaluation } from './air/phase.ts';
+import type { ReportPressures } from './air/report-pressures.ts';
+import { altitudePressureFacts, type SpacePressure, spacePressure } from './air/space-pressure.ts';
+import { worstFact, worstOverPhases } from './air/worst-fact.ts';
+import { formulaLeftByQuantity } from './facts/corner.ts';
+import type { Fact } from './facts/fact.ts';
+import { derivationOf, quantityValue } from './facts/quantity-value.ts';
+import type { SiteSettings } from './facts/site-settings.ts';
+import { wallFacts } from './mounting/wall-facts.ts';
 
 export interface SpaceEvaluation {
   readonly id: string;

@@ -6,7 +6,7 @@ import {
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { FIX_ALL } from './protocol.ts';
-import { TOKEN_LEGEND } from './semantic-token-data.ts';
+import { TOKEN_LEGEND } from './requests/semantic-token-data.ts';
 
 export interface Client {
   /** It reads files for the server and shows the pages of rules: the extension of this product. */

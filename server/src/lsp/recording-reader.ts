@@ -1,7 +1,7 @@
 /** How the server has a recording read: by the client where the client offers it, else in a process of its own. */
 import type { CancellationToken, Connection } from 'vscode-languageserver';
-import type { NamedColumns, RecordingAnswer } from '../evaluate/recording-answer.ts';
-import type { RecordingBasis } from '../evaluate/recording-summary.ts';
+import type { NamedColumns, RecordingAnswer } from '../evaluate/recorded/answer.ts';
+import type { RecordingBasis } from '../evaluate/recorded/summary.ts';
 
 export interface RecordingQuestion {
   /** URI of the log. */

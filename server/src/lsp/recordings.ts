@@ -1,7 +1,7 @@
 /** Keeps the recordings of open visits read, one after another, while the editor goes on. */
 import { type CancellationToken, CancellationTokenSource } from 'vscode-languageserver';
 import { baseName, resolveFile } from '../analysis/file-location.ts';
-import type { ReadRecording } from '../evaluate/visited-recording.ts';
+import type { ReadRecording } from '../evaluate/recorded/visited-recording.ts';
 import { afterPause } from './after-pause.ts';
 import type { RecordingReader } from './recording-reader.ts';
 import type { Served } from './served.ts';

@@ -1,23 +1,23 @@
 /** The language server: requests in, plain data from the features out. */
 import { type Connection, DidChangeWatchedFilesNotification, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { serveActions } from './action-requests.ts';
 import { type Client, capabilitiesFor, clientOf } from './client.ts';
-import { serveCompletion } from './completion-requests.ts';
-import { serveDiagnostics } from './diagnostic-requests.ts';
-import { serveExtension } from './extension-requests.ts';
 import { accessThroughClient, type FileAccess } from './file-access.ts';
-import { serveHints } from './hint-requests.ts';
-import { serveHovers } from './hover-requests.ts';
 import { Library } from './library.ts';
-import { serveNavigation } from './navigation-requests.ts';
-import { servePack } from './pack-requests.ts';
 import { READS_NO_RECORDINGS, type RecordingReader, readerThroughClient } from './recording-reader.ts';
 import { serveRecordings } from './recordings.ts';
+import { serveActions } from './requests/action.ts';
+import { serveCompletion } from './requests/completion.ts';
+import { serveDiagnostics } from './requests/diagnostic.ts';
+import { serveExtension } from './requests/extension.ts';
+import { serveHints } from './requests/hint.ts';
+import { serveHovers } from './requests/hover.ts';
+import { serveNavigation } from './requests/navigation.ts';
+import { servePack } from './requests/pack.ts';
+import { serveStructure } from './requests/structure.ts';
+import { serveViews } from './requests/view.ts';
 import type { Served } from './served.ts';
 import { readSettings } from './settings.ts';
-import { serveStructure } from './structure-requests.ts';
-import { serveViews } from './view-requests.ts';
 
 /**
  * @param otherAccess file access where the client does not read files for the server; gets the workspace folders

@@ -1,7 +1,7 @@
 /** The settings of the editor, asked for once per file until they change. */
 import { DidChangeConfigurationNotification } from 'vscode-languageserver';
-import { LENS_KINDS, type LensKind } from '../features/code-lenses.ts';
-import { HINT_KINDS, type HintKind } from '../features/inlay-hints.ts';
+import { LENS_KINDS, type LensKind } from '../features/reading/code-lenses.ts';
+import { HINT_KINDS, type HintKind } from '../features/reading/inlay-hints.ts';
 import type { Served } from './served.ts';
 
 export interface Settings {

@@ -3,9 +3,10 @@
  * gives the body of its pages. The colours are those of Okabe and Ito ("Color Universal Design", 2008), which people
  * with any colour vision tell apart; dashes and labels say the same again, so that no colour alone carries meaning.
  */
-import { BUDGET_STYLE } from './budget-style.ts';
-import { CHART_STYLE } from './chart-style.ts';
-import { SECTION_STYLE } from './section-style.ts';
+
+import { CHART_STYLE } from './chart/style.ts';
+import { BUDGET_STYLE } from './plots/budget-style.ts';
+import { SECTION_STYLE } from './section/style.ts';
 
 const SERIES = {
   light: ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#a67300', '#2c7fb0'],

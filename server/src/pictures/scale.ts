@@ -1,5 +1,5 @@
 /** Straight scales from values to pixels, and round values to mark on them. */
-import { fromUsualUnit, inUsualUnit } from '../evaluate/usual-unit.ts';
+import { fromUsualUnit, inUsualUnit } from '../evaluate/facts/usual-unit.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 
 export interface Scale {

@@ -1,9 +1,9 @@
 /** Answers one request: from what was read before where nothing has changed, else by reading the log. */
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
-import { loadDuckDB } from './duckdb.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
 import { keepAnswer, keptAnswer, keyOf } from './kept-answers.ts';
 import type { RecordingRequest } from './messages.ts';
-import { fileState, readLog } from './read-log.ts';
+import { loadDuckDB } from './source/duckdb.ts';
+import { fileState, readLog } from './source/read-log.ts';
 
 /** @param program the bytes of this program: another version of it may answer otherwise */
 export async function answerRequest(

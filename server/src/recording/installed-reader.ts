@@ -1,6 +1,6 @@
 /** Has a log read by what is installed with the command line, for it and for the server that it starts. */
 import { join } from 'node:path';
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
 import type { RecordingRequest } from './messages.ts';
 import { type ReaderOptions, readInProcess } from './reader-process.ts';
 

@@ -8,7 +8,7 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
 import type { RecordingRequest } from './messages.ts';
 
 const MOST_KEPT = 64;

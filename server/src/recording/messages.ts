@@ -1,6 +1,6 @@
 /** What is said between the program that reads logs and whoever started it. */
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
-import type { ReadRequest } from './read-log.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
+import type { ReadRequest } from './source/read-log.ts';
 
 export interface RecordingRequest extends ReadRequest {
   /** Reads with the detected columns where they are clear and none were named. */

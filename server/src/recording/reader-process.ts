@@ -1,5 +1,5 @@
 /** Has a log read by the program of its own, from wherever Node runs. */
-import type { RecordingAnswer } from '../evaluate/recording-answer.ts';
+import type { RecordingAnswer } from '../evaluate/recorded/answer.ts';
 import type { RecordingMessage, RecordingRequest } from './messages.ts';
 
 export interface ReaderOptions {

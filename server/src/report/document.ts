@@ -3,7 +3,7 @@
  * it comes from, so that a test can lay every number of a pack against the number that `check` gives for it.
  */
 import type { MarkupElement } from '../base/markup.ts';
-import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
+import { type Fact, isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';

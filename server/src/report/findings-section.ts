@@ -1,7 +1,7 @@
 /** What is still open, and what was looked at and accepted, with the reason. */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
-import { subjectFacts } from '../features/subject-facts.ts';
+import { subjectFacts } from '../features/support/subject-facts.ts';
 import { type Block, paragraph, type Section, type Text, table, told, words } from './document.ts';
 
 /** Open findings of a point stand with the point. @param tags of the points */

@@ -2,9 +2,9 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
-import type { ModelRef } from '../evaluate/models.ts';
-import { countsInWords } from '../features/finding-counts.ts';
-import { usedModels } from '../features/used-models.ts';
+import type { ModelRef } from '../evaluate/equipment/models.ts';
+import { countsInWords } from '../features/support/finding-counts.ts';
+import { usedModels } from '../features/support/used-models.ts';
 import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel, TransmitterModel } from '../model/model-types.generated.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';

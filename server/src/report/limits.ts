@@ -1,8 +1,8 @@
 /** The limits that the numbers of a point are held to, each with the rule that holds them to it. */
-import { SHARE_OF_TOLERANCE } from '../evaluate/cost-of-error.ts';
-import { type Fact, isKnown, type KnownFact } from '../evaluate/fact.ts';
+import { SHARE_OF_TOLERANCE } from '../evaluate/air-temperature/cost-of-error.ts';
+import { type Fact, isKnown, type KnownFact } from '../evaluate/facts/fact.ts';
+import type { Setting } from '../evaluate/facts/site-settings.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { Setting } from '../evaluate/site-settings.ts';
 import type { Located } from '../model/located.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';

@@ -1,9 +1,9 @@
 /** What can be drawn of a point: its section, the uncertainty of its reports, its history. */
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { budgetBars } from '../pictures/budget-bars.ts';
-import { historyPlot } from '../pictures/history-plot.ts';
-import { sectionOf } from '../pictures/section.ts';
-import { sectionDrawing } from '../pictures/section-drawing.ts';
+import { budgetBars } from '../pictures/plots/budget-bars.ts';
+import { historyPlot } from '../pictures/plots/history-plot.ts';
+import { sectionDrawing } from '../pictures/section/drawing.ts';
+import { sectionOf } from '../pictures/section/section.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Block } from './document.ts';
 

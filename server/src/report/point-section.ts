@@ -1,8 +1,8 @@
 /** One point: what it is, why it is right, how it is connected, put to work and checked, and what is still open. */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
-import type { ResolvedSource } from '../evaluate/air-temperature.ts';
 import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
 import type { Located } from '../model/located.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { checkBlocks } from './checks-blocks.ts';

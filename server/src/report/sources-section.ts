@@ -1,6 +1,6 @@
 /** The published formulas that the numbers rest on. */
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
-import { factsOfSpace } from '../features/subject-facts.ts';
+import { factsOfSpace } from '../features/support/subject-facts.ts';
 import { type Section, type Text, told } from './document.ts';
 
 export function sourcesSection({ spaces, points }: SiteEvaluation): Section {

@@ -1,9 +1,9 @@
 /** The handover steps of a point, in the order of work: when each was done, or room to sign it. */
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
-import type { Fact } from '../evaluate/fact.ts';
-import { type HandoverStep, handoverSteps } from '../evaluate/handover-plan.ts';
-import { lastRecord } from '../evaluate/handover-progress.ts';
+import type { Fact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { type HandoverStep, handoverSteps } from '../handover/plan.ts';
+import { lastRecord } from '../handover/progress.ts';
 import { type Block, type OwnedFact, paragraph, stated, type Text, table, told, words } from './document.ts';
 
 export function stepBlocks(point: PointEvaluation, site: EvaluatedSite): readonly Block[] {

@@ -1,6 +1,6 @@
 /** How a point is fed and connected: supply, analogue outputs, the map of its registers, alarms. */
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { analogueRange } from '../evaluate/signal-use.ts';
+import { analogueRange } from '../evaluate/resolved/signal-use.ts';
 import type { Located } from '../model/located.ts';
 import type { CurrentLoopSignal, RegisterSignal, Signal, VoltageSignal } from '../model/model-types.generated.ts';
 import { showRange } from '../quantity/format-quantity.ts';

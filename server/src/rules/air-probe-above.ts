@@ -1,4 +1,4 @@
-import { PLUME_SPEED } from '../evaluate/head-warming.ts';
+import { PLUME_SPEED } from '../evaluate/air-temperature/head-warming.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { Rule } from './rule.ts';

@@ -1,4 +1,4 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { quantityExtreme, type SpaceEvaluation } from '../evaluate/space.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from './rule.ts';

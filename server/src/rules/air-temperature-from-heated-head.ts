@@ -1,4 +1,4 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from './rule.ts';
 import { addAirTemperatureProbe, assignOwnProbe } from './support/air-temperature-fixes.ts';

@@ -1,7 +1,7 @@
 import { exceeds } from '../base/rounding.ts';
-import type { AlarmUse } from '../evaluate/alarm-use.ts';
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';

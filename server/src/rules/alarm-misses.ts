@@ -1,6 +1,6 @@
-import type { AlarmUse } from '../evaluate/alarm-use.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -26,7 +26,10 @@ export const rule: Rule = {
 /** A guard-banded limit is there only where more than one in twenty are missed. */
 function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, limit } = alarm;
-  const [missed, guarded] = [view.facts.get(`alarm/${name}/missed-alarm`), view.facts.get(`alarm/${name}/guard-banded-limit`)];
+  const [missed, guarded] = [
+    view.facts.get(`alarm/${name}/missed-alarm`),
+    view.facts.get(`alarm/${name}/guard-banded-limit`),
+  ];
   if (!isKnown(missed) || !isKnown(guarded)) return [];
   const { title } = quantityInfo(quantity);
   return [

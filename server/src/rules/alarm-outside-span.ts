@@ -1,5 +1,5 @@
-import type { AlarmUse } from '../evaluate/alarm-use.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';

@@ -1,4 +1,4 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { Rule } from './rule.ts';
 import { conductorWords, useConductor } from './support/conductor.ts';
 import { heaterIsOn } from './support/related.ts';

@@ -1,4 +1,4 @@
-import { isKnown } from '../evaluate/fact.ts';
+import { isKnown } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';

@@ -1,5 +1,5 @@
+import { isUnread } from '../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 

@@ -1,6 +1,6 @@
-import { type PlannedSalt, SALT_SLACK, type SaltPlan } from '../evaluate/check-salts.ts';
-import { wordsOfOutside } from '../evaluate/corner.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { type PlannedSalt, SALT_SLACK, type SaltPlan } from '../evaluate/checks/salts.ts';
+import { wordsOfOutside } from '../evaluate/facts/corner.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';

@@ -1,7 +1,7 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
-import { heaterUntold } from '../evaluate/heater-untold.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { isUnread } from '../evaluate/facts/unread.ts';
+import { heaterUntold } from '../evaluate/history/heater-untold.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, Rule, VisitView } from './rule.ts';

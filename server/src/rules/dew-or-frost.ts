@@ -1,6 +1,6 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
-import { limitsBelowZero } from '../evaluate/frost-point.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { limitsBelowZero } from '../evaluate/signals/frost-point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { renameKey, replaceScalar } from '../syntax/edit.ts';
 import type { Origin } from '../syntax/nodes.ts';

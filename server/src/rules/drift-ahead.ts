@@ -1,5 +1,5 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
-import type { History } from '../evaluate/history.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import type { History } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';

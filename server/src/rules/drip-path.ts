@@ -1,4 +1,4 @@
-import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { Rule } from './rule.ts';

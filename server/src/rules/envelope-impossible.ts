@@ -1,7 +1,7 @@
-import type { Impossibility } from '../evaluate/envelope-limits.ts';
-import { showFact } from '../evaluate/fact.ts';
-import type { PhaseEvaluation } from '../evaluate/phase.ts';
-import { pressureExtreme } from '../evaluate/pressure-extreme.ts';
+import type { Impossibility } from '../evaluate/air/envelope-limits.ts';
+import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
+import { pressureExtreme } from '../evaluate/air/pressure-extreme.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';

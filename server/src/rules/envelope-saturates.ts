@@ -1,6 +1,6 @@
-import type { SaturationCut } from '../evaluate/envelope-limits.ts';
-import { showCorner, showFact } from '../evaluate/fact.ts';
-import type { PhaseEvaluation } from '../evaluate/phase.ts';
+import type { SaturationCut } from '../evaluate/air/envelope-limits.ts';
+import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
+import { showCorner, showFact } from '../evaluate/facts/fact.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { renameKey, replaceScalar } from '../syntax/edit.ts';
 import type { FixDraft, Rule } from './rule.ts';

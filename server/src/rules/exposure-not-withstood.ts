@@ -1,4 +1,4 @@
-import { unlistedExposures } from '../evaluate/model-limits.ts';
+import { unlistedExposures } from '../evaluate/equipment/model-limits.ts';
 import type { Rule } from './rule.ts';
 import { installedModels } from './support/installed-models.ts';
 

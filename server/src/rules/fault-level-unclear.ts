@@ -1,8 +1,8 @@
-import type { AlarmUse } from '../evaluate/alarm-use.ts';
-import { showFact } from '../evaluate/fact.ts';
-import { failureCurrents, faultLevel, type GivenFaultLevel, isOwnReading } from '../evaluate/fault-level.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { SignalUse } from '../evaluate/signal-use.ts';
+import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import type { SignalUse } from '../evaluate/resolved/signal-use.ts';
+import { failureCurrents, faultLevel, type GivenFaultLevel, isOwnReading } from '../evaluate/signals/fault-level.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';

@@ -1,11 +1,11 @@
 import { remembered } from '../base/remembered.ts';
 import { exceeds } from '../base/rounding.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
-import { burnLimitPassed } from '../evaluate/hot-surface.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { isUnread } from '../evaluate/facts/unread.ts';
+import { burnLimitPassed } from '../evaluate/mounting/hot-surface.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import type { Hazard } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';

@@ -1,5 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { quantityExtreme } from '../evaluate/space.ts';

@@ -1,5 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { Rule } from './rule.ts';
 import { startsCold, switchHeaterOff } from './support/heater-fixes.ts';

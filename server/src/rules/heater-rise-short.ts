@@ -1,5 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';

@@ -1,4 +1,4 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';

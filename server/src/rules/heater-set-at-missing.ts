@@ -1,5 +1,5 @@
+import { isUnread } from '../evaluate/facts/unread.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FixDraft, Rule } from './rule.ts';
 

@@ -1,6 +1,6 @@
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { ThermometerKind } from '../evaluate/thermometer.ts';
+import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { costliestError, costRelated, costWords, neededByAll } from './support/costly-error.ts';

@@ -1,6 +1,6 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { ThermometerKind } from '../evaluate/thermometer.ts';
+import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import type { Located } from '../model/located.ts';
 import type { AirTemperatureProbeMounting, HumidityProbeMounting } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';

@@ -1,4 +1,4 @@
-import type { ModelRef } from '../evaluate/models.ts';
+import type { ModelRef } from '../evaluate/equipment/models.ts';
 import type { FindingDraft, Related, Rule, SiteView } from './rule.ts';
 
 export const rule: Rule = {

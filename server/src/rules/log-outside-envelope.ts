@@ -1,7 +1,7 @@
-import { showCorner, showFact } from '../evaluate/fact.ts';
-import { boundOf, dimensionOfBounded, titleOfBounded, widenedBounds } from '../evaluate/recording-bounds.ts';
-import { passedBounds, shareOutside } from '../evaluate/recording-facts.ts';
-import { OUTSIDE_LIMIT, type RecordingSummary } from '../evaluate/recording-summary.ts';
+import { showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { boundOf, dimensionOfBounded, titleOfBounded, widenedBounds } from '../evaluate/recorded/bounds.ts';
+import { passedBounds, shareOutside } from '../evaluate/recorded/facts.ts';
+import { OUTSIDE_LIMIT, type RecordingSummary } from '../evaluate/recorded/summary.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showQuantity, showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';

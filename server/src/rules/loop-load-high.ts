@@ -1,4 +1,4 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
 
@@ -18,7 +18,10 @@ export const rule: Rule = {
       const minimum = transmitterModel?.model?.value.loopMinimumVoltage;
       if (minimum === undefined) return [];
       return [...(point.signals?.value ?? [])].flatMap(([name, { value: signal, origin, keyOrigin }]) => {
-        const [left, largest] = [facts.get(`signal/${name}/loop-voltage-left`), facts.get(`signal/${name}/largest-loop-load`)];
+        const [left, largest] = [
+          facts.get(`signal/${name}/loop-voltage-left`),
+          facts.get(`signal/${name}/largest-loop-load`),
+        ];
         const load = signal.kind === 'current-loop' ? signal.load : undefined;
         const shared = settings.header?.defaults?.value.loopLoad;
         const given = load ?? shared;

@@ -1,8 +1,8 @@
 import { exceeds } from '../base/rounding.ts';
-import { type KnownFact, showFact } from '../evaluate/fact.ts';
-import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/model-limits.ts';
-import type { ModelRef } from '../evaluate/models.ts';
-import { inSampleLine } from '../evaluate/mounted-stem.ts';
+import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/equipment/model-limits.ts';
+import type { ModelRef } from '../evaluate/equipment/models.ts';
+import { type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { inSampleLine } from '../evaluate/resolved/mounted-stem.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';

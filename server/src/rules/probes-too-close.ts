@@ -1,4 +1,4 @@
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
 import { costliestError, costRelated, costWords, neededByAll } from './support/costly-error.ts';

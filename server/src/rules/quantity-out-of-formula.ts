@@ -1,5 +1,5 @@
-import { wordsOfOutside } from '../evaluate/corner.ts';
-import { isKnown } from '../evaluate/fact.ts';
+import { wordsOfOutside } from '../evaluate/facts/corner.ts';
+import { isKnown } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';

@@ -1,7 +1,7 @@
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { coarserScale, formatsFor, holds } from '../evaluate/signal-proposals.ts';
-import type { RegisterUse } from '../evaluate/signal-use.ts';
+import type { RegisterUse } from '../evaluate/resolved/signal-use.ts';
+import { coarserScale, formatsFor, holds } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';

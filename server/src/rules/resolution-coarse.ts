@@ -1,7 +1,7 @@
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { finerScale, narrowedSpan, resolutionErrorWith } from '../evaluate/signal-proposals.ts';
-import type { AnalogueUse, RegisterUse } from '../evaluate/signal-use.ts';
+import type { AnalogueUse, RegisterUse } from '../evaluate/resolved/signal-use.ts';
+import { finerScale, narrowedSpan, resolutionErrorWith } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { replaceScalar } from '../syntax/edit.ts';

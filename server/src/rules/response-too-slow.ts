@@ -1,5 +1,5 @@
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { ThermometerKind } from '../evaluate/thermometer.ts';
+import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { costliestError, costRelated, costWords } from './support/costly-error.ts';
 import { mountingOf, probeWords, THERMOMETERS } from './support/mounting.ts';

@@ -1,11 +1,12 @@
 /** What a rule is. One file holds one rule: what it is about, when it fires, what it says, how it is mended. */
+
+import type { ModelCatalogue } from '../evaluate/equipment/models.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
-import type { Fact } from '../evaluate/fact.ts';
-import type { ModelCatalogue } from '../evaluate/models.ts';
+import type { Fact } from '../evaluate/facts/fact.ts';
+import type { SiteSettings } from '../evaluate/facts/site-settings.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { SiteSettings } from '../evaluate/site-settings.ts';
+import type { ReadRecording } from '../evaluate/recorded/visited-recording.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import type { ReadRecording } from '../evaluate/visited-recording.ts';
 import type { KitModel, SiteModel, VisitModel } from '../model/file-models.ts';
 import type { Located } from '../model/located.ts';
 import type { ModelProblem } from '../model/problem.ts';

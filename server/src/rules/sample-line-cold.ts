@@ -1,5 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { quantityExtreme } from '../evaluate/space.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';

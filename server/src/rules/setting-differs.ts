@@ -1,7 +1,7 @@
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
-import type { PointSetting } from '../evaluate/point-settings.ts';
-import { type SettingValue, settingWords } from '../evaluate/setting-value.ts';
-import { dateOf } from '../evaluate/visit-reading.ts';
+import { dateOf } from '../evaluate/resolved/visit-reading.ts';
+import type { PointSetting } from '../handover/point-settings.ts';
+import { type SettingValue, settingWords } from '../handover/setting-value.ts';
 import { type Cursor, textOf } from '../syntax/cursor.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import { yamlWord } from '../syntax/yaml-word.ts';

@@ -1,5 +1,5 @@
+import { isUnread } from '../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import type { Located } from '../model/located.ts';
 import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair } from '../syntax/edit.ts';

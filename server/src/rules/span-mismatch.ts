@@ -1,6 +1,6 @@
-import type { ModelRef } from '../evaluate/models.ts';
+import type { ModelRef } from '../evaluate/equipment/models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { AnalogueUse } from '../evaluate/signal-use.ts';
+import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
 import type { Located } from '../model/located.ts';
 import type { ReceiverModel } from '../model/model-types.generated.ts';
 import { showRange } from '../quantity/format-quantity.ts';

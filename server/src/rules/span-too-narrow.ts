@@ -1,8 +1,8 @@
 import { exceeds } from '../base/rounding.ts';
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { holds, widenedSpan } from '../evaluate/signal-proposals.ts';
-import type { AnalogueUse } from '../evaluate/signal-use.ts';
+import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
+import { holds, widenedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';

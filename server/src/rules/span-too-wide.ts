@@ -1,7 +1,7 @@
-import { showFact } from '../evaluate/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { narrowedSpan } from '../evaluate/signal-proposals.ts';
-import type { AnalogueUse } from '../evaluate/signal-use.ts';
+import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
+import { narrowedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { setSpan } from './support/signal-fixes.ts';

@@ -1,5 +1,5 @@
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
-import { lastRecord, openSteps, type RecordedStep, recordedSteps } from '../evaluate/handover-progress.ts';
+import { lastRecord, openSteps, type RecordedStep, recordedSteps } from '../handover/progress.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, Rule, VisitView } from './rule.ts';
 

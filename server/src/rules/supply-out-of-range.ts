@@ -1,4 +1,4 @@
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { Located } from '../model/located.ts';
 import type { SupplyDemand } from '../model/model-types.generated.ts';

@@ -1,8 +1,8 @@
 import { exceeds } from '../base/rounding.ts';
-import { SHARE_OF_TOLERANCE } from '../evaluate/cost-of-error.ts';
-import { isKnown, showFact } from '../evaluate/fact.ts';
+import { SHARE_OF_TOLERANCE } from '../evaluate/air-temperature/cost-of-error.ts';
+import type { SourceKind } from '../evaluate/budget/uncertainty-source.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { SourceKind } from '../evaluate/uncertainty-source.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';

@@ -1,6 +1,6 @@
 import { groupedBy } from '../base/grouped.ts';
+import { isUnread } from '../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { isUnread } from '../evaluate/unread.ts';
 import type { Located } from '../model/located.ts';
 import type { Signal, Transmitter, TransmitterModel } from '../model/model-types.generated.ts';
 import type { FindingDraft, Rule } from './rule.ts';

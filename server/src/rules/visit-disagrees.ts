@@ -1,9 +1,9 @@
-import { showFact } from '../evaluate/fact.ts';
-import { heaterUntold } from '../evaluate/heater-untold.ts';
-import { enWords } from '../evaluate/history-words.ts';
-import type { ReadingError } from '../evaluate/reading-error.ts';
-import { readingFacts } from '../evaluate/reading-facts.ts';
-import { agrees, type ErrorOfVisit, errorsOfVisit } from '../evaluate/visit-errors.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { heaterUntold } from '../evaluate/history/heater-untold.ts';
+import type { ReadingError } from '../evaluate/history/reading-error.ts';
+import { enWords } from '../evaluate/history/words.ts';
+import { readingFacts } from '../handover/reading-facts.ts';
+import { agrees, type ErrorOfVisit, errorsOfVisit } from '../handover/visit-errors.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';

@@ -1,4 +1,4 @@
-import { isKnown, type KnownFact, showFact } from '../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Located } from '../model/located.ts';
 import type { Wall } from '../model/model-types.generated.ts';

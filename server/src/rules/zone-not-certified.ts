@@ -1,4 +1,4 @@
-import { uncertifiedZones } from '../evaluate/model-limits.ts';
+import { uncertifiedZones } from '../evaluate/equipment/model-limits.ts';
 import type { Rule } from './rule.ts';
 import { installedModels } from './support/installed-models.ts';
 

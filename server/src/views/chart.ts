@@ -2,12 +2,12 @@
 import type { Analysis, SiteRecording } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
-import type { PhaseEvaluation } from '../evaluate/phase.ts';
+import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
 import type { SpaceEvaluation } from '../evaluate/space.ts';
-import type { ChartRecording, ChartSubject } from '../pictures/chart-item.ts';
-import type { HumidityAxis } from '../pictures/chart-plane.ts';
-import { readChart } from '../pictures/chart-reading.ts';
-import { chartPlane, moistAirChart } from '../pictures/moist-air-chart.ts';
+import type { ChartRecording, ChartSubject } from '../pictures/chart/item.ts';
+import { chartPlane, moistAirChart } from '../pictures/chart/moist-air-chart.ts';
+import type { HumidityAxis } from '../pictures/chart/plane.ts';
+import { readChart } from '../pictures/chart/reading.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { locate } from '../syntax/locate.ts';
 import { heading, paragraph } from './elements.ts';

@@ -1,7 +1,7 @@
 /** What is to be seen at a point when all is right, with the state of the air at which each number is the worst. */
 import type { MarkupElement } from '../base/markup.ts';
 import { upperFirst } from '../base/words.ts';
-import { type Fact, isKnown, showCorner, showFact } from '../evaluate/fact.ts';
+import { type Fact, isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { paragraph, table, textCell, wholeCell } from './elements.ts';
 

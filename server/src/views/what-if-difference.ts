@@ -1,8 +1,8 @@
 /** What changes from one analysis to another: the numbers of one point and its space, and the findings of the file. */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
-import { type Fact, isKnown, showFact } from '../evaluate/fact.ts';
-import { factsOfSpace } from '../features/subject-facts.ts';
+import { type Fact, isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { factsOfSpace } from '../features/support/subject-facts.ts';
 
 export interface ChangedFact {
   readonly title: string;

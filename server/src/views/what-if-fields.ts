@@ -1,8 +1,8 @@
 /** The values of a point and of its space that can be tried: those that stand in the file, as they are written there. */
 import type { Analysis } from '../analysis/analysis.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { dimensionAt } from '../features/place-dimension.ts';
-import { visitPart } from '../features/schema-walk.ts';
+import { dimensionAt } from '../features/support/place-dimension.ts';
+import { visitPart } from '../features/support/schema-walk.ts';
 import type { SchemaNode } from '../model/schema.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { readQuantity, readRange } from '../quantity/read-quantity.ts';

@@ -1,13 +1,13 @@
 /** What `replay` prints of a recording: text for a person, JSON for programs. */
-import type { DetectedColumns } from '../../evaluate/recording-answer.ts';
-import { dimensionOfBounded } from '../../evaluate/recording-bounds.ts';
+import type { DetectedColumns } from '../../evaluate/recorded/answer.ts';
+import { dimensionOfBounded } from '../../evaluate/recorded/bounds.ts';
 import type {
   BoundedQuantity,
   EnvelopeOutside,
   Moment,
   RecordingSummary,
   SensorHumidity,
-} from '../../evaluate/recording-summary.ts';
+} from '../../evaluate/recorded/summary.ts';
 import {
   excessWords,
   extentWords,
@@ -16,7 +16,7 @@ import {
   rampWords,
   rangeWords,
   sensorWords,
-} from '../../evaluate/recording-words.ts';
+} from '../../evaluate/recorded/words.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { showNumber } from '../../quantity/format-quantity.ts';
 import { rounded } from './json.ts';

@@ -1,5 +1,5 @@
 /** Which numbers differ between two versions of a site, and the changed values that they come from. */
-import { type Fact, type FactInput, isKnown, showFact } from '../../evaluate/fact.ts';
+import { type Fact, type FactInput, isKnown, showFact } from '../../evaluate/facts/fact.ts';
 import type { ChangedValue } from './changed-values.ts';
 import { isWithin, type PlaceNow, pathOf } from './place-path.ts';
 

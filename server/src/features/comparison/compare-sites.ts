@@ -2,11 +2,11 @@
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { SiteEvaluation } from '../../analysis/site-analysis.ts';
 import { fail, type Outcome, succeed } from '../../base/outcome.ts';
-import type { Models } from '../../evaluate/models.ts';
+import type { Models } from '../../evaluate/equipment/models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Entry } from '../../model/read-file.ts';
-import { subjectFacts } from '../subject-facts.ts';
-import { usedModels } from '../used-models.ts';
+import { subjectFacts } from '../support/subject-facts.ts';
+import { usedModels } from '../support/used-models.ts';
 import { type ChangedFact, changedFacts } from './changed-facts.ts';
 import { type ChangedFinding, changedFindings } from './changed-findings.ts';
 import { type ChangedValue, changedValues, type NewNames, newNames } from './changed-values.ts';

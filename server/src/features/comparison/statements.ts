@@ -4,7 +4,7 @@
  */
 import type { Located } from '../../model/located.ts';
 import type { FileKind } from '../../model/schema.ts';
-import { schemaAt } from '../schema-path.ts';
+import { schemaAt } from '../support/schema-path.ts';
 
 export type Statement = StatedValue | StatedMap;
 

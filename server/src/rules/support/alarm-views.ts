@@ -1,8 +1,9 @@
 /** What the rules of alarms look at and how they speak of it. */
-import type { AlarmUse } from '../../evaluate/alarm-use.ts';
-import type { Span } from '../../evaluate/envelope.ts';
+
+import type { Span } from '../../evaluate/air/envelope.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { SignalUse } from '../../evaluate/signal-use.ts';
+import type { AlarmUse } from '../../evaluate/resolved/alarm-use.ts';
+import type { SignalUse } from '../../evaluate/resolved/signal-use.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 
 /** `above 95 %RH` */

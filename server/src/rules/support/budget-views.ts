@@ -1,6 +1,6 @@
 /** What the rules of uncertainty look at and how they speak of it. */
-import type { Budget } from '../../evaluate/budget.ts';
-import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
+import type { Budget } from '../../evaluate/budget/budget.ts';
+import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
 import type { Quantity } from '../../quantity/quantity.ts';

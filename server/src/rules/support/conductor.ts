@@ -1,5 +1,5 @@
 /** The conductor of a supply cable that brings enough voltage. */
-import { isKnown, showFact } from '../../evaluate/fact.ts';
+import { isKnown, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { writeQuantity } from '../../quantity/format-quantity.ts';
 import { replaceScalar } from '../../syntax/edit.ts';

@@ -1,10 +1,10 @@
 /** Errors of the air temperature that take more than their share of a report's tolerance. */
 import { exceeds } from '../../base/rounding.ts';
-import type { ErrorKind } from '../../evaluate/air-temperature-error-models.ts';
-import { SHARE_OF_TOLERANCE } from '../../evaluate/cost-of-error.ts';
-import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
+import { SHARE_OF_TOLERANCE } from '../../evaluate/air-temperature/cost-of-error.ts';
+import type { ErrorKind } from '../../evaluate/air-temperature/error-models.ts';
+import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import { type ThermometerKind, thermometerKindOf } from '../../evaluate/thermometer.ts';
+import { type ThermometerKind, thermometerKindOf } from '../../evaluate/resolved/thermometer.ts';
 import type { Located } from '../../model/located.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Quantity } from '../../quantity/quantity.ts';

@@ -1,6 +1,6 @@
 /** Ways to keep the sensor dry, or to do without the heater. */
 import { exceeds } from '../../base/rounding.ts';
-import { isKnown, type KnownFact, showFact } from '../../evaluate/fact.ts';
+import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import { otherModelsThatHeat, ownModelHeats } from '../../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../../quantity/format-quantity.ts';

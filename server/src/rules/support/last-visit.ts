@@ -1,4 +1,4 @@
-import type { CheckDue } from '../../evaluate/check-due.ts';
+import type { CheckDue } from '../../evaluate/checks/due.ts';
 import type { Related } from '../rule.ts';
 
 /** The visit that the next check is counted from, where the plan itself does not give the day. */

@@ -1,6 +1,6 @@
 /** What a visit does not say of its recording, so that it is laid against nothing. */
-import type { NamedColumns } from '../../evaluate/recording-answer.ts';
-import { isNamedAsLog } from '../../evaluate/visited-recording.ts';
+import type { NamedColumns } from '../../evaluate/recorded/answer.ts';
+import { isNamedAsLog } from '../../evaluate/recorded/visited-recording.ts';
 import type { Located } from '../../model/located.ts';
 import { appendLine } from '../../syntax/edit.ts';
 import { yamlWord } from '../../syntax/yaml-word.ts';

@@ -1,5 +1,5 @@
 /** What a kit does not say of a model that sites use, and what could be checked with it. */
-import { isUnread } from '../../evaluate/unread.ts';
+import { isUnread } from '../../evaluate/facts/unread.ts';
 import type { Located } from '../../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel } from '../../model/model-types.generated.ts';
 import type { MissingInput } from './missing-inputs.ts';

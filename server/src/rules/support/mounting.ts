@@ -1,7 +1,7 @@
 /** How the probes of a point are mounted, and edits of it. */
-import type { KnownFact } from '../../evaluate/fact.ts';
+import type { KnownFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { ThermometerKind } from '../../evaluate/thermometer.ts';
+import type { ThermometerKind } from '../../evaluate/resolved/thermometer.ts';
 import type { Located } from '../../model/located.ts';
 import type { AirTemperatureProbeMounting, HumidityProbeMounting } from '../../model/model-types.generated.ts';
 import { writeQuantity } from '../../quantity/format-quantity.ts';

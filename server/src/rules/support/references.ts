@@ -1,8 +1,8 @@
 /** Every name in a site file that stands for something defined elsewhere, with what there is to name. */
 import { remembered } from '../../base/remembered.ts';
-import type { ModelCatalogue } from '../../evaluate/models.ts';
+import type { ModelCatalogue } from '../../evaluate/equipment/models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import { SALT_NAMES } from '../../evaluate/salt-choices.ts';
+import { SALT_NAMES } from '../../evaluate/resolved/salt-choices.ts';
 import type { KitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
 import type { SiteView } from '../rule.ts';

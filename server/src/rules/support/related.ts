@@ -1,5 +1,5 @@
 /** Places that findings of several rules point at. */
-import { type KnownFact, showCorner } from '../../evaluate/fact.ts';
+import { type KnownFact, showCorner } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';

@@ -1,6 +1,6 @@
 /** Other spans and scales for signals. */
-import type { Span } from '../../evaluate/envelope.ts';
-import type { AnalogueUse } from '../../evaluate/signal-use.ts';
+import type { Span } from '../../evaluate/air/envelope.ts';
+import type { AnalogueUse } from '../../evaluate/resolved/signal-use.ts';
 import { showRange, writeRange } from '../../quantity/format-quantity.ts';
 import { replaceScalar } from '../../syntax/edit.ts';
 import type { FixDraft } from '../rule.ts';

@@ -1,9 +1,9 @@
 /** Signals together with what the envelope makes of their quantity: what the rules of outputs look at. */
 import { exceeds } from '../../base/rounding.ts';
-import type { Span } from '../../evaluate/envelope.ts';
-import { isKnown, type KnownFact } from '../../evaluate/fact.ts';
+import type { Span } from '../../evaluate/air/envelope.ts';
+import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { AnalogueUse, RegisterUse, SignalUse } from '../../evaluate/signal-use.ts';
+import type { AnalogueUse, RegisterUse, SignalUse } from '../../evaluate/resolved/signal-use.ts';
 import type { Located } from '../../model/located.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 

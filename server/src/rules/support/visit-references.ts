@@ -1,10 +1,10 @@
 /** Names in a visit file that stand for nothing: its site, the points, quantities, steps and settings of it, and salts. */
 import { nearestWord } from '../../base/nearest.ts';
 import type { EvaluatedSite } from '../../evaluate/evaluated-site.ts';
-import { handoverSteps, stepKeys, stepOfKey } from '../../evaluate/handover-plan.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import { SALT_NAMES, saltUsed } from '../../evaluate/salt-choices.ts';
-import { isNamedAsLog } from '../../evaluate/visited-recording.ts';
+import { isNamedAsLog } from '../../evaluate/recorded/visited-recording.ts';
+import { SALT_NAMES, saltUsed } from '../../evaluate/resolved/salt-choices.ts';
+import { handoverSteps, stepKeys, stepOfKey } from '../../handover/plan.ts';
 import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Reading, Step } from '../../model/model-types.generated.ts';

@@ -1,5 +1,5 @@
 /** Turns of phrase that messages of several rules share. */
-import { type KnownFact, showCorner } from '../../evaluate/fact.ts';
+import { type KnownFact, showCorner } from '../../evaluate/facts/fact.ts';
 
 /** ` at 75 °C and 98 %RH, phase conditioning`, or nothing for a fact without a corner. */
 export function atCorner({ at }: KnownFact): string {

@@ -1,0 +1,64 @@
+/** How uncertain every report of a point is: a budget for each phase, at the corner where the uncertainty is largest. */
+import type { Outcome } from '../../base/outcome.ts';
+import type { AirState } from '../../physics/air/moist-air.ts';
+import type { QuantityName } from '../../quantity/quantity-names.ts';
+import { extremeOf } from '../air/extreme.ts';
+import type { ResolvedPoint } from '../point.ts';
+import type { SignalUse } from '../resolved/signal-use.ts';
+import type { SpaceEvaluation } from '../space.ts';
+import { type Budget, budgetAt, varianceAt } from './budget.ts';
+import { type PhaseSources, type ReportSources, reportSourcesOf } from './report-sources.ts';
+
+/** The budgets of one report. */
+export interface ReportBudgets {
+  readonly quantity: QuantityName;
+  /** One for each phase, in the order of time; none where something is lacking. */
+  readonly phases: readonly Budget[];
+  /** The one with the largest uncertainty. */
+  readonly worst: Budget | undefined;
+  /** In words, without its stop, why there is none. */
+  readonly missing: string | undefined;
+}
+
+/** With what they were computed from, for the budget at another state. */
+export interface PreparedReport {
+  readonly budgets: ReportBudgets;
+  readonly sources: ReportSources | undefined;
+}
+
+export function reportBudgets(
+  resolved: ResolvedPoint,
+  space: SpaceEvaluation,
+  signals: readonly SignalUse[],
+): readonly PreparedReport[] {
+  const sourcesOf = reportSourcesOf(resolved, space, signals);
+  return resolved.reports.map((evaluated) => prepared(evaluated.quantity, sourcesOf(evaluated)));
+}
+
+function prepared(quantity: QuantityName, gathered: Outcome<ReportSources, string>): PreparedReport {
+  if (!gathered.ok)
+    return { budgets: { quantity, phases: [], worst: undefined, missing: gathered.problem }, sources: undefined };
+  const sources = gathered.value;
+  const phases = sources.phases.flatMap((phase) => worstBudget(sources, phase) ?? []);
+  const worst = phases.reduce<Budget | undefined>(lessCertain, undefined);
+  const missing = worst === undefined ? 'no state of the envelope has it' : undefined;
+  return { budgets: { quantity, phases, worst, missing }, sources };
+}
+
+function lessCertain(one: Budget | undefined, other: Budget): Budget {
+  return one !== undefined && one.standardUncertainty >= other.standardUncertainty ? one : other;
+}
+
+function worstBudget(sources: ReportSources, phase: PhaseSources): Budget | undefined {
+  const variance = (state: AirState): number | undefined => varianceAt(sources.measurement, phase.sources, state);
+  const worst = extremeOf(phase.sampled, 'highest', variance);
+  return worst === undefined ? undefined : budgetIn(sources, phase, worst.state);
+}
+
+export function budgetIn(
+  { measurement, terms }: ReportSources,
+  phase: PhaseSources,
+  state: AirState,
+): Budget | undefined {
+  return budgetAt(measurement, phase, state, phase.phase.envelope.phase, terms);
+}

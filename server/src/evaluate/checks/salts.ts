@@ -1,0 +1,91 @@
+/** The salts of a check plan: what a probe should read over each, and whether they fit the point. */
+import type { Outcome } from '../../base/outcome.ts';
+import type { Located } from '../../model/located.ts';
+import type { SaltId } from '../../physics/air/salt-data.ts';
+import { SALT_IDS, type SaltHumidity, saltHumidity } from '../../physics/air/saturated-salts.ts';
+import type { OutsideFormula } from '../../physics/formula.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import { humidityAtWork } from '../dryness/working-humidity.ts';
+import { isKnown, type KnownFact } from '../facts/fact.ts';
+import type { ResolvedPoint } from '../point.ts';
+import { conflictOf, type SaltConflict } from '../resolved/salt-compatibility.ts';
+import type { SpaceEvaluation } from '../space.ts';
+
+export interface PlannedSalt {
+  readonly id: SaltId;
+  readonly located: Located<string>;
+  /** At the temperature of the check, or why it has none there. */
+  readonly humidity: Outcome<SaltHumidity, OutsideFormula>;
+  readonly conflict: SaltConflict | undefined;
+}
+
+export interface SaltPlan {
+  readonly at: Located<Quantity>;
+  readonly salts: readonly PlannedSalt[];
+  /** Lowest and highest humidity that the sensor sees at work; undefined where that is not known. */
+  readonly working: readonly [KnownFact, KnownFact] | undefined;
+  /** False where the salts leave a part of the working humidity too far outside; undefined where that is not known. */
+  readonly spans: boolean | undefined;
+  /** Salts that would fit, from dry to wet; none where the working humidity is not known. */
+  readonly fitting: readonly SaltId[];
+}
+
+/** How far the working humidity may reach beyond the salts. Common practice, no source. */
+export const SALT_SLACK = 0.15;
+
+/** How far a salt that is proposed for the dry end may lie inside the working humidity. Common practice, no source. */
+const DRY_END_SLACK = 0.05;
+
+/** The salts on most shelves, from dry to wet. Common practice, no source. */
+const USUAL_SALTS: readonly SaltId[] = ['LiCl', 'MgCl2', 'Mg(NO3)2', 'NaCl', 'KCl', 'K2SO4'];
+
+/** Undefined where the plan checks by no salt, or at a temperature that is not given. */
+export function saltPlan(resolved: ResolvedPoint, space: SpaceEvaluation): SaltPlan | undefined {
+  const { method, salts: named, at } = resolved.point.checks?.value ?? {};
+  if (method?.value !== 'saturated-salt' || named === undefined || at === undefined) return undefined;
+  const celsius = at.value.value;
+  const exposures = (space.located.value.exposure?.value ?? []).map(({ value }) => value);
+  const salts = named.value.flatMap((located): PlannedSalt[] => {
+    const id = SALT_IDS.find((salt) => salt === located.value);
+    if (id === undefined) return [];
+    return [{ id, located, humidity: saltHumidity(id, celsius), conflict: conflictOf(id, exposures) }];
+  });
+  const atWork = humidityAtWork(resolved, space);
+  const working = atWork !== undefined && isBothKnown(atWork) ? atWork : undefined;
+  const allKnown = salts.length > 0 && salts.length === named.value.length;
+  return {
+    at,
+    salts,
+    working,
+    spans: working === undefined || !allKnown ? undefined : spansWork(salts, working),
+    fitting: working === undefined ? [] : fittingSalts(working, celsius, exposures),
+  };
+}
+
+function isBothKnown(facts: ReturnType<typeof humidityAtWork> & object): facts is readonly [KnownFact, KnownFact] {
+  return facts.every(isKnown);
+}
+
+/** Undefined where one of the salts has no humidity at the temperature of the check. */
+function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: readonly [KnownFact, KnownFact]) {
+  const values = salts.flatMap(({ humidity }) => (humidity.ok ? [humidity.value.relativeHumidity] : []));
+  if (values.length < salts.length) return undefined;
+  return Math.min(...values) <= lowest.value + SALT_SLACK && Math.max(...values) >= highest.value - SALT_SLACK;
+}
+
+/** The wettest usual salt below the working humidity and the driest above it, or the nearest there is. */
+function fittingSalts(
+  [lowest, highest]: readonly [KnownFact, KnownFact],
+  celsius: number,
+  exposures: readonly string[],
+): readonly SaltId[] {
+  const usable = USUAL_SALTS.flatMap((id) => {
+    const humidity = saltHumidity(id, celsius);
+    if (!humidity.ok || conflictOf(id, exposures) !== undefined) return [];
+    return [{ id, relativeHumidity: humidity.value.relativeHumidity }];
+  });
+  const below =
+    usable.findLast(({ relativeHumidity }) => relativeHumidity <= lowest.value + DRY_END_SLACK) ?? usable[0];
+  const above = usable.find(({ relativeHumidity }) => relativeHumidity >= highest.value) ?? usable.at(-1);
+  return [...new Set([below, above].flatMap((salt) => (salt === undefined ? [] : [salt.id])))];
+}

@@ -1,0 +1,57 @@
+/** What a space asks of a probe: what its ranges must hold, exposures it does not list, zones it is not certified for. */
+import type { Located } from '../../model/located.ts';
+import type { Hazard, HumidityProbeModel, Space } from '../../model/model-types.generated.ts';
+import { pressureExtreme } from '../air/pressure-extreme.ts';
+import { type Fact, isKnown, type KnownFact } from '../facts/fact.ts';
+import { quantityExtreme, type SpaceEvaluation } from '../space.ts';
+
+/** What the range of a model has to hold, as far as it is known. */
+export type RangeEnds = readonly [lowest: KnownFact | undefined, highest: KnownFact | undefined];
+
+export function airTemperatureEnds(space: SpaceEvaluation): RangeEnds {
+  return [
+    ifKnown(quantityExtreme(space, 'air-temperature', 'lowest')),
+    ifKnown(quantityExtreme(space, 'air-temperature', 'highest')),
+  ];
+}
+
+/** The lowest is that of the air: what a heated sensor sees is lower still. */
+export function humidityEnds(space: SpaceEvaluation, highestAtSensor: Fact | undefined): RangeEnds {
+  return [ifKnown(quantityExtreme(space, 'relative-humidity', 'lowest')), ifKnown(highestAtSensor)];
+}
+
+export function pressureEnds(space: SpaceEvaluation): RangeEnds {
+  return [pressureExtreme(space, 'lowest'), pressureExtreme(space, 'highest')];
+}
+
+function ifKnown(fact: Fact | undefined): KnownFact | undefined {
+  return isKnown(fact) ? fact : undefined;
+}
+
+/** The exposures of the space that the model does not list: all of them where it lists none. */
+export function unlistedExposures(
+  { withstands }: Pick<HumidityProbeModel, 'withstands'>,
+  { exposure }: Space,
+): readonly Located<string>[] {
+  const listed = new Set(withstands?.value.map(({ value }) => value));
+  return exposure?.value.filter(({ value }) => !listed.has(value)) ?? [];
+}
+
+/** The lower its number, the more often a zone is flammable and the stricter its certificate. */
+const STRICTEST_FIRST: readonly Hazard[] = ['flammable-zone-0', 'flammable-zone-1', 'flammable-zone-2'];
+
+/**
+ * The flammable zones of the space that the model may not stand in. Equipment for zone 0 suits zones 1 and 2,
+ * equipment for zone 1 suits zone 2: Directive 2014/34/EU, Annex I, at second hand.
+ */
+export function uncertifiedZones(
+  { zones }: Pick<HumidityProbeModel, 'zones'>,
+  { hazards }: Space,
+): readonly Located<Hazard>[] {
+  const certified = new Set<Hazard>(zones?.value.map(({ value }) => value));
+  const isUncertified = ({ value }: Located<Hazard>): boolean => {
+    const suitable = STRICTEST_FIRST.slice(0, STRICTEST_FIRST.indexOf(value) + 1);
+    return suitable.length > 0 && !suitable.some((zone) => certified.has(zone));
+  };
+  return hazards?.value.filter(isUncertified) ?? [];
+}

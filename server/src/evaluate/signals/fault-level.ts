@@ -1,0 +1,74 @@
+/** What a current loop shows on a fault, and how a receiver takes it (NAMUR NE 43). */
+import type { Located } from '../../model/located.ts';
+import {
+  LOOP_LEVELS,
+  type LoopLevel,
+  loopLevelOf,
+  NE43_FAILURE_HIGH,
+  NE43_FAILURE_LOW,
+} from '../../physics/electrical/current-loop.ts';
+import type { AlarmDirection } from '../../physics/metrology/alarm.ts';
+import { showQuantity } from '../../quantity/format-quantity.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { KnownFact } from '../facts/fact.ts';
+import type { SiteSettings } from '../facts/site-settings.ts';
+import { isUnread } from '../facts/unread.ts';
+import { analogueRange, type SignalUse } from '../resolved/signal-use.ts';
+
+export type FaultLevel =
+  /** Nothing says it, or what says it cannot be read. */
+  { readonly kind: 'not-given' } | { readonly kind: 'unread' } | GivenFaultLevel;
+
+export interface GivenFaultLevel {
+  readonly kind: 'given';
+  readonly level: LoopLevel;
+  readonly fact: KnownFact;
+  readonly given: Located<Quantity>;
+  /** True where it is the site's default that says it. */
+  readonly byDefault: boolean;
+}
+
+export interface FailureCurrent {
+  /** A. */
+  readonly current: number;
+  /** The alarms that it trips too. */
+  readonly trips: AlarmDirection;
+}
+
+const FAILURE_CURRENTS: readonly FailureCurrent[] = [
+  { current: NE43_FAILURE_LOW, trips: 'below' },
+  { current: NE43_FAILURE_HIGH, trips: 'above' },
+];
+
+/** The failure currents that every receiver understands, without those that are readings of this loop. */
+export function failureCurrents(use: SignalUse): readonly FailureCurrent[] {
+  return FAILURE_CURRENTS.filter(({ current }) => !isOwnReading(use, current));
+}
+
+/** True for a current, A, that the loop shows for some value of its quantity: from 0 mA on where it is one of 0 to 20 mA. */
+export function isOwnReading(use: SignalUse, current: number): boolean {
+  const readings = analogueRange(use);
+  return readings !== undefined && current >= readings.low && current <= readings.high;
+}
+
+/** Undefined for signals that are no current loops. */
+export function faultLevel({ name, located }: SignalUse, { header }: SiteSettings): FaultLevel | undefined {
+  const signal = located.value;
+  if (signal.kind !== 'current-loop') return undefined;
+  const defaults = header?.defaults;
+  const given = signal.onFault ?? defaults?.value.loopOnFault;
+  if (isUnread(located, 'on-fault', signal.onFault)) return { kind: 'unread' };
+  if (given === undefined)
+    return { kind: isUnread(defaults, 'loop-on-fault', defaults?.value.loopOnFault) ? 'unread' : 'not-given' };
+  const { value } = given.value;
+  const fact: KnownFact = {
+    id: `signal/${name}/fault-current`,
+    title: `current of ${name} on a fault`,
+    dimension: 'current',
+    value,
+    inputs: [{ label: 'on fault', text: showQuantity(value, 'current'), origin: given.origin }],
+    formulas: [LOOP_LEVELS],
+    notes: [],
+  };
+  return { kind: 'given', level: loopLevelOf(value), fact, given, byDefault: signal.onFault === undefined };
+}
