@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { humidityAtSensor } from '../../server/src/evaluate/dryness/dryness.ts';
 import { readMarks } from '../rules/fixture.ts';
 import { analyseCorpusFile, corpusFiles, markOf, readCorpusFile } from './corpus-files.ts';
 
@@ -36,7 +37,7 @@ describe('a sound site', () => {
     const { content } = analyseCorpusFile('sound', file);
     const points = content.kind === 'site' ? [...content.site.points.values()] : [];
     expect(points.length).toBeGreaterThan(0);
-    for (const { facts } of points) expect(facts.get('humidity-at-sensor')?.value).toBeGreaterThan(0);
+    for (const { facts } of points) expect(facts.get(humidityAtSensor)?.value).toBeGreaterThan(0);
   });
 });
 

@@ -1,6 +1,7 @@
 /** The numbers behind the findings of the corpus, computed anew with published formulas that Dewright does not use. */
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
+import { factsById } from '../evaluate/facts-by-id.ts';
 import { readMarks } from '../rules/fixture.ts';
 import { analyseCorpusFile, readCorpusFile } from './corpus-files.ts';
 
@@ -217,7 +218,7 @@ describe('a number of the corpus agrees with one made by hand', () => {
   it.each(HAND_VALUES)('$what', ({ file, point, fact, value, within }) => {
     const name = `${file}.dewsite.yaml`;
     const { content } = analyseCorpusFile('faulty', name, readMarks(readCorpusFile('faulty', name)).text);
-    const computed = content.kind === 'site' ? content.site.points.get(point)?.facts.get(fact)?.value : undefined;
+    const computed = content.kind === 'site' ? factsById(content.site.points.get(point)).get(fact)?.value : undefined;
     expect(Math.abs((computed ?? Number.NaN) - value)).toBeLessThan(within);
   });
 });

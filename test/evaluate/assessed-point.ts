@@ -6,6 +6,7 @@ import { Workspace } from '../../server/src/analysis/workspace.ts';
 import type { Budget } from '../../server/src/evaluate/budget/budget.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
 import type { QuantityName } from '../../server/src/quantity/quantity-names.ts';
+import { factsById } from './facts-by-id.ts';
 
 const SITE = fileUri('/fennmoor/fennmoor.dewsite.yaml');
 const KIT = fileUri('/fennmoor/models.dewkit.yaml');
@@ -46,8 +47,8 @@ export function worstBudget(point: PointEvaluation, quantity: QuantityName): Bud
 }
 
 /** The value of a fact, which has to have one. */
-export function factValue({ facts }: Pick<PointEvaluation, 'facts'>, id: string): number {
-  const fact = facts.get(id);
+export function factValue(point: PointEvaluation, id: string): number {
+  const fact = factsById(point).get(id);
   if (fact?.value === undefined) throw new Error(`${id}: ${fact?.missing ?? 'no such fact'}`);
   return fact.value;
 }

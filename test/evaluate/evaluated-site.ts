@@ -3,10 +3,10 @@
 import { fileUri } from '../../server/src/analysis/file-location.ts';
 import type { SiteEvaluation } from '../../server/src/analysis/site-analysis.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
+import type { SpaceEvaluation } from '../../server/src/evaluate/air/space.ts';
 import type { Fact, KnownFact } from '../../server/src/evaluate/facts/fact.ts';
 import { isKnown } from '../../server/src/evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-import type { SpaceEvaluation } from '../../server/src/evaluate/space.ts';
 
 const FILE = fileUri('/fennmoor/fennmoor.dewsite.yaml');
 

@@ -1,6 +1,8 @@
 /** Evaluates one point of a site text, with invented models whose figures make hand calculations short. */
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-import { type AssessedText, assessedPoint, factValue } from './assessed-point.ts';
+import { type AssessedText, assessedPoint } from './assessed-point.ts';
+import { known } from './evaluated-site.ts';
+import type { FactsById } from './facts-by-id.ts';
 
 const MODELS = `dewright: 1
 kit: {id: models}
@@ -31,11 +33,11 @@ export function installedPoint(text: SiteText): PointEvaluation {
 }
 
 /** The value of a fact, which has to have one. */
-export function knownValue(facts: PointEvaluation['facts'], id: string): number {
-  return factValue({ facts }, id);
+export function knownValue(facts: FactsById, id: string): number {
+  return known(facts.get(id)).value;
 }
 
 /** Why a fact has no value. */
-export function missingOf(facts: PointEvaluation['facts'], id: string): string | undefined {
+export function missingOf(facts: FactsById, id: string): string | undefined {
   return facts.get(id)?.missing;
 }

@@ -2,6 +2,7 @@ import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { relativeDifference } from '../physics/numeric.ts';
 import { evaluatedPoint, evaluatedSpace, known } from './evaluated-site.ts';
+import { factsById } from './facts-by-id.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -9,7 +10,7 @@ const KILN = '{pressure: 99 kPa, air: {temperature: 60 .. 75 degC, humidity: 60 
 const HEATED = '{model: heated, heater: {mode: continuous, rise: 8 K}}';
 
 function kilnPoint(reports: string, probe = HEATED) {
-  return evaluatedPoint(KILN, `{space: room, humidity-probe: ${probe}, reports: ${reports}}`).facts;
+  return factsById(evaluatedPoint(KILN, `{space: room, humidity-probe: ${probe}, reports: ${reports}}`));
 }
 
 describe('a kiln at 60 to 75 °C and 60 to 95 %RH, against psychrolib, which takes f = 1', () => {
@@ -90,9 +91,11 @@ describe('the pressure of a space', () => {
   });
 
   it('without one the weather moves the mixing ratio by w·3 kPa/(p − 3 kPa − e), hand-made from W = ε e/(p − e)', () => {
-    const { facts } = evaluatedPoint(
-      '{air: {temperature: 20 degC, humidity: 50 %RH}}',
-      '{space: room, reports: {mixing-ratio: {}, relative-humidity: {}}}',
+    const facts = factsById(
+      evaluatedPoint(
+        '{air: {temperature: 20 degC, humidity: 50 %RH}}',
+        '{space: room, reports: {mixing-ratio: {}, relative-humidity: {}}}',
+      ),
     );
     const ratio = known(facts.get('mixing-ratio/highest'));
     const vapourPressure = (101_325 * ratio.value) / (0.621957 + ratio.value);
@@ -103,9 +106,11 @@ describe('the pressure of a space', () => {
   });
 
   it('a pressure of the report takes the place of the space: W = ε e/(p − e) with both', () => {
-    const { facts } = evaluatedPoint(
-      '{air: {temperature: 20 degC, humidity: 50 %RH}}',
-      '{space: room, reports: {mixing-ratio: {pressure: 200 kPa}, vapour-pressure: {}}}',
+    const facts = factsById(
+      evaluatedPoint(
+        '{air: {temperature: 20 degC, humidity: 50 %RH}}',
+        '{space: room, reports: {mixing-ratio: {pressure: 200 kPa}, vapour-pressure: {}}}',
+      ),
     );
     const vapourPressure = known(facts.get('vapour-pressure/highest')).value;
     const expected = (0.621957 * vapourPressure) / (200_000 - vapourPressure);
@@ -116,11 +121,13 @@ describe('the pressure of a space', () => {
 
 describe('a head that enters a phase cold', () => {
   const facts = (header: string) =>
-    evaluatedPoint(
-      '{pressure: 99 kPa, phases: {warm-up: {temperature: 20 .. 40 degC, dew-point: 15 .. 18 degC}, drying: {temperature: 50 .. 60 degC, dew-point: 30 .. 45 degC}}}',
-      '{space: room, humidity-probe: {model: plain}, reports: {dew-point: {}}}',
-      header,
-    ).facts;
+    factsById(
+      evaluatedPoint(
+        '{pressure: 99 kPa, phases: {warm-up: {temperature: 20 .. 40 degC, dew-point: 15 .. 18 degC}, drying: {temperature: 50 .. 60 degC, dew-point: 30 .. 45 degC}}}',
+        '{space: room, humidity-probe: {model: plain}, reports: {dew-point: {}}}',
+        header,
+      ),
+    );
 
   it('has the lowest temperature of the phase before: 20 − 45 = −25 K', () => {
     expect(known(facts('surroundings: 5 .. 32 degC').get('cold-start-margin')).value).toBeCloseTo(-25, 9);
@@ -144,9 +151,11 @@ describe('below 0 °C dew point', () => {
   const MAGNUS_FROST_POINT = -17.91;
 
   it('the span of a signal from −20 °C gives the frost point −17.9 °C within 0.05 K of the Magnus formulas', () => {
-    const { facts } = evaluatedPoint(
-      '{air: {temperature: 20 degC, humidity: 50 %RH}}',
-      '{space: room, reports: {dew-point: {}}, signals: {AO1: {kind: current-loop, quantity: dew-point, span: -20 .. 60 degC}}}',
+    const facts = factsById(
+      evaluatedPoint(
+        '{air: {temperature: 20 degC, humidity: 50 %RH}}',
+        '{space: room, reports: {dew-point: {}}, signals: {AO1: {kind: current-loop, quantity: dew-point, span: -20 .. 60 degC}}}',
+      ),
     );
     // Magnus over supercooled water lies 0.35 % above Murphy and Koop here, which is 0.04 K.
     expect(Math.abs(known(facts.get('signal/AO1/frost-point')).value - MAGNUS_FROST_POINT)).toBeLessThan(0.05);
@@ -154,9 +163,11 @@ describe('below 0 °C dew point', () => {
   });
 
   it('a fact names the formula over supercooled water where its dew point is below, and only there', () => {
-    const { facts } = evaluatedPoint(
-      '{air: {temperature: 5 .. 20 degC, dew-point: -4 .. 4 degC}}',
-      '{space: room, reports: {dew-point: {}}}',
+    const facts = factsById(
+      evaluatedPoint(
+        '{air: {temperature: 5 .. 20 degC, dew-point: -4 .. 4 degC}}',
+        '{space: room, reports: {dew-point: {}}}',
+      ),
     );
     const namesIt = (id: string) =>
       known(facts.get(id)).formulas.some(({ id: formula }) => formula === 'saturation-over-supercooled-water');
@@ -164,9 +175,11 @@ describe('below 0 °C dew point', () => {
   });
 
   it('a reported dew point that goes there has its frost point beside it', () => {
-    const { facts } = evaluatedPoint(
-      '{air: {temperature: -10 .. 5 degC, dew-point: -20 .. -12 degC}}',
-      '{space: room, reports: {dew-point: {}}}',
+    const facts = factsById(
+      evaluatedPoint(
+        '{air: {temperature: -10 .. 5 degC, dew-point: -20 .. -12 degC}}',
+        '{space: room, reports: {dew-point: {}}}',
+      ),
     );
     expect(Math.abs(known(facts.get('frost-point/lowest')).value - MAGNUS_FROST_POINT)).toBeLessThan(0.05);
   });

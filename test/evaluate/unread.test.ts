@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluatedPoint } from './evaluated-site.ts';
+import { factsById } from './facts-by-id.ts';
 
 const KILN = '{pressure: 99 kPa, air: {temperature: 60 .. 75 degC, humidity: 60 .. 95 %RH}}';
 
@@ -13,13 +14,15 @@ describe('what cannot be read leaves what depends on it without facts', () => {
     ['the pressure', '{pressure: 99 bra, air: {temperature: 60 degC, humidity: 60 %RH}}', '{model: plain}'],
     ['the temperature', '{pressure: 99 kPa, air: {temperature: 60, humidity: 60 %RH}}', '{model: plain}'],
   ])('%s', (_, space, probe) => {
-    const { facts } = evaluatedPoint(space, `{space: room, humidity-probe: ${probe}, reports: {dew-point: {}}}`);
+    const facts = factsById(evaluatedPoint(space, `{space: room, humidity-probe: ${probe}, reports: {dew-point: {}}}`));
     expect(dryness.filter((id) => facts.has(id))).toEqual([]);
   });
 
   it('the altitude, where the pressure follows from it', () => {
     const space = '{air: {temperature: 60 degC, humidity: 60 %RH}}';
-    const { facts } = evaluatedPoint(space, '{space: room, humidity-probe: {model: plain}}', 'altitude: 210 miles');
+    const facts = factsById(
+      evaluatedPoint(space, '{space: room, humidity-probe: {model: plain}}', 'altitude: 210 miles'),
+    );
     expect(facts.size).toBe(0);
   });
 });

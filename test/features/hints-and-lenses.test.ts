@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { codeLenses, type LensKind } from '../../server/src/features/reading/code-lenses.ts';
 import { HINT_KINDS, type HintKind, hintTooltip, inlayHints } from '../../server/src/features/reading/inlay-hints.ts';
+import { factsById } from '../evaluate/facts-by-id.ts';
 import { FENNMOOR, SITE } from './fennmoor.ts';
 import { openAt } from './marked-files.ts';
 
@@ -42,9 +43,9 @@ describe('inlay hints', () => {
 
   it('show what the facts of the point say', () => {
     const { content } = fennmoor.analysis;
-    const facts = content.kind === 'site' ? content.site.points.get('K2-MT-101')?.facts : undefined;
+    const facts = factsById(content.kind === 'site' ? content.site.points.get('K2-MT-101') : undefined);
     const shownFact = (id: string): string => {
-      const fact = facts?.get(id);
+      const fact = facts.get(id);
       return isKnown(fact) ? showFact(fact) : 'nothing';
     };
     expect(hintLines(new Set(['heater']))[0]).toBe(

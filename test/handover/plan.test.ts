@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
 import { type HandoverStep, handoverSteps, stepKeys, stepOfKey } from '../../server/src/handover/plan.ts';
 import { assessedPoint } from '../evaluate/assessed-point.ts';
+import { factsById } from '../evaluate/facts-by-id.ts';
 
 const KILN = '{pressure: 99 kPa, air: {temperature: 60 .. 75 degC, humidity: 35 .. 80 %RH, speed: 2 .. 4 m/s}}';
 
@@ -63,7 +64,7 @@ describe('the handover plan', () => {
     const point = pointWith(`${HEATED}, supply: {voltage: 24 V, cable: {length: 20 m, conductor: 0.75 mm2}}`);
     for (const { facts } of handoverSteps(point)) {
       for (const fact of facts)
-        expect([...point.facts.values(), ...(point.space?.facts.values() ?? [])]).toContain(fact);
+        expect([...factsById(point).values(), ...factsById(point.space).values()]).toContain(fact);
     }
   });
 });

@@ -1,10 +1,10 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { writeMarkup } from '../../server/src/base/markup.ts';
+import type { SpaceEvaluation } from '../../server/src/evaluate/air/space.ts';
 import { showCorner, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { recordingBasis } from '../../server/src/evaluate/recorded/basis.ts';
 import { outsideWords } from '../../server/src/evaluate/recorded/words.ts';
-import type { SpaceEvaluation } from '../../server/src/evaluate/space.ts';
 import { lineOfQuantity } from '../../server/src/pictures/chart/curves.ts';
 import type { ChartSubject } from '../../server/src/pictures/chart/item.ts';
 import { chartPlane, moistAirChart } from '../../server/src/pictures/chart/moist-air-chart.ts';
@@ -15,6 +15,7 @@ import { placeOn, ticksBetween, valueAt } from '../../server/src/pictures/scale.
 import type { XY } from '../../server/src/pictures/svg.ts';
 import { summarise } from '../../server/src/recording/fold/summarise.ts';
 import { evaluatedPoint, evaluatedSpace, known, there } from '../evaluate/evaluated-site.ts';
+import { factsById } from '../evaluate/facts-by-id.ts';
 
 const PLACE = { file: 'file:///fennmoor.dewsite.yaml', start: 7 };
 const ROOM = '{ temperature: 5 .. 60 degC, humidity: 10 .. 90 %RH }';
@@ -226,7 +227,7 @@ describe('what the chart says of its points', () => {
   const text = writeMarkup(moistAirChart(there(chartPlane('mixing-ratio', subject)), subject));
 
   it('is what the facts say, through the one formatter', () => {
-    const humidity = known(point.facts.get('humidity-at-sensor'));
+    const humidity = known(factsById(point).get('humidity-at-sensor'));
     expect(text).toContain(
       `P-1: sensor at ${showFact(humidity)} at the most, heated by 8 K, at ${showCorner(there(humidity.at))}`,
     );

@@ -6,6 +6,7 @@ import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
 import { sectionDrawing } from '../../server/src/pictures/section/drawing.ts';
 import { sectionOf } from '../../server/src/pictures/section/section.ts';
 import { known } from '../evaluate/evaluated-site.ts';
+import { factsById } from '../evaluate/facts-by-id.ts';
 import { installedPoint, type SiteText } from '../evaluate/installed-point.ts';
 import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from '../samples/sample-files.ts';
 import { crossedLabels, lengthOf, only, textOf, withClass } from './drawn.ts';
@@ -147,8 +148,8 @@ describe('what is wet is marked where the facts say so, and nowhere else', () =>
         const point = mountedPoint({ attitude, insulation: collar, wall });
         const drawing = drawn(point);
         for (const part of ['fitting', 'wall'] as const) {
-          const facts = part === 'wall' ? point.space?.facts : point.facts;
-          const isBelow = known(facts?.get(`${part}-margin`)).value < 0;
+          const facts = factsById(part === 'wall' ? point.space : point);
+          const isBelow = known(facts.get(`${part}-margin`)).value < 0;
           expect(withClass(drawing, `${part}-condenses`).length).toBe(isBelow ? 1 : 0);
           expect(withClass(drawing, 'wet').map(textOf).includes(`${part} condenses`)).toBe(isBelow);
           if (isBelow) wet++;
@@ -171,7 +172,7 @@ describe('temperatures along the stem', () => {
     const point = mountedPoint({});
     const temperatures = withClass(drawn(point), 'temperature').map(textOf);
     expect(temperatures.slice(0, 3)).toEqual([
-      showFact(known(point.facts.get('fitting-inner-surface'))),
+      showFact(known(factsById(point).get('fitting-inner-surface'))),
       expect.stringMatching(/^[\d.]+ °C$/),
       'head 86 °C',
     ]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Workspace } from '../../server/src/analysis/workspace.ts';
 import { writeMarkup } from '../../server/src/base/markup.ts';
+import { expandedUncertainty } from '../../server/src/evaluate/budget/uncertainty-facts.ts';
 import { type OverviewRow, overviewRows, overviewView } from '../../server/src/views/overview.ts';
 import { KIT, SITE } from '../features/fennmoor.ts';
 import { uriOf, workspaceOf } from '../features/marked-files.ts';
@@ -49,7 +50,7 @@ describe('the overview', () => {
   it('shows the numbers of the facts, and the part of the tolerance that the uncertainty takes', () => {
     const analysis = WORKSPACE.analysis(uriOf('a.dewsite.yaml'));
     const point = analysis?.content.kind === 'site' ? analysis.content.site.points.get('K2-MT-101') : undefined;
-    const uncertainty = point?.facts.get('dew-point/expanded-uncertainty')?.value ?? 0;
+    const uncertainty = point?.facts.get(expandedUncertainty('dew-point'))?.value ?? 0;
     expect(rows[1]?.slice(4, 8)).toEqual([
       `${uncertainty.toFixed(2)} K`,
       '0.8 K',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { writeMarkup } from '../../server/src/base/markup.ts';
 import { isKnown, showFact } from '../../server/src/evaluate/facts/fact.ts';
 import { pointView } from '../../server/src/views/point.ts';
+import { factsById } from '../evaluate/facts-by-id.ts';
 import { SITE } from '../features/fennmoor.ts';
 import { cellsOf, elementsNamed, fennmoorAt, listBehind, show, wordsOf } from './shown-view.ts';
 
@@ -30,9 +31,9 @@ describe('the point view', () => {
   it('tells the expected state in the numbers of the facts', () => {
     const marked = fennmoorAt('K2-MT-101:');
     const { content } = marked.analysis;
-    const facts = content.kind === 'site' ? content.site.points.get('K2-MT-101')?.facts : undefined;
+    const facts = factsById(content.kind === 'site' ? content.site.points.get('K2-MT-101') : undefined);
     const [, ...rows] = cellsOf(elementsNamed(show(pointView, marked).body, 'table')[0]);
-    const told = [...(facts?.values() ?? [])].filter(isKnown).map((fact) => [fact.title.toLowerCase(), showFact(fact)]);
+    const told = [...facts.values()].filter(isKnown).map((fact) => [fact.title.toLowerCase(), showFact(fact)]);
     expect(rows.length).toBeGreaterThan(5);
     for (const [title = '', value] of rows) expect(told).toContainEqual([title.toLowerCase(), value]);
   });

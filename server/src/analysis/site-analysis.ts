@@ -1,13 +1,14 @@
 /** The evaluation of one site with its kits: spaces, points, and the raw findings of every rule. */
 
 import { remembered } from '../base/remembered.ts';
+import { evaluateSpace, type SpaceEvaluation } from '../evaluate/air/space.ts';
 import { catalogueOf, type LoadedKit, type ModelCatalogue } from '../evaluate/equipment/models.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { siteSettings } from '../evaluate/facts/site-settings.ts';
-import { evaluatePoint, type PointEvaluation, type PointInputs } from '../evaluate/point.ts';
+import { evaluatePoint, type PointEvaluation } from '../evaluate/point.ts';
 import type { OtherPoint } from '../evaluate/resolved/air-temperature-source.ts';
+import type { PointInputs } from '../evaluate/resolved/resolved-point.ts';
 import { readingsByTag, sameReadings, type VisitOfSite } from '../evaluate/resolved/visit-reading.ts';
-import { evaluateSpace, type SpaceEvaluation } from '../evaluate/space.ts';
 import { kitModelOf, type SiteModel, siteModelOf } from '../model/file-models.ts';
 import type { Point } from '../model/model-types.generated.ts';
 import type { Entry, FileModel } from '../model/read-file.ts';

@@ -9,3 +9,18 @@ export function remembered<Key extends object, Result>(compute: (key: Key) => Re
     return result;
   };
 }
+
+/** The same for every member of an immutable object: each of the reports of a point, for example. */
+export function rememberedOf<Key extends object, Member extends string, Result>(
+  compute: (key: Key, member: Member) => Result,
+): (key: Key, member: Member) => Result {
+  const membersOf = remembered((_: Key) => new Map<Member, { readonly result: Result }>());
+  return (key, member) => {
+    const members = membersOf(key);
+    const known = members.get(member);
+    if (known !== undefined) return known.result;
+    const result = compute(key, member);
+    members.set(member, { result });
+    return result;
+  };
+}

@@ -1,10 +1,10 @@
 /** One site with all that is computed for it: what its own rules read, and those of its visits. */
 import type { SiteModel } from '../model/file-models.ts';
+import type { SpaceEvaluation } from './air/space.ts';
 import type { ModelCatalogue } from './equipment/models.ts';
 import type { SiteSettings } from './facts/site-settings.ts';
 import type { PointEvaluation } from './point.ts';
 import type { VisitOfSite } from './resolved/visit-reading.ts';
-import type { SpaceEvaluation } from './space.ts';
 
 export interface EvaluatedSite {
   /** URI of the site file. */

@@ -1,14 +1,13 @@
 /** Which models can keep the sensor of a point dry, by what their data sheets say. */
 import { exceeds } from '../base/rounding.ts';
 import type { HumidityProbeModel } from '../model/model-types.generated.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
-import { highestHumidityAtSensor } from './dryness/dryness.ts';
+import { highest } from './air/quantity-range.ts';
+import { highestHumidityWith } from './dryness/dryness.ts';
 import { humidityProbeFit } from './equipment/model-fit.ts';
 import type { ModelRef } from './equipment/models.ts';
 import { isKnown } from './facts/fact.ts';
 import { isUnread } from './facts/unread.ts';
-import type { ResolvedPoint } from './point.ts';
-import { quantityExtreme } from './space.ts';
+import type { ResolvedPoint } from './resolved/resolved-point.ts';
 
 type Ref = ModelRef<HumidityProbeModel>;
 
@@ -30,8 +29,7 @@ export function otherModelsThatHeat(
   rise: number,
 ): readonly Ref[] {
   if (space === undefined) return [];
-  const input = { label: 'heater rise', text: showQuantity(rise, 'temperature-difference') };
-  const highestHumidity = highestHumidityAtSensor(space, { rise, input });
+  const highestHumidity = highestHumidityWith(space, rise);
   return [...catalogue.humidityProbes.values()].filter(({ id, model }) => {
     if (id === humidityProbeModel?.id || model?.value.heater?.value.maximumRise === undefined) return false;
     const { temperatureMargin, objections } = humidityProbeFit(model.value, space, {
@@ -52,6 +50,6 @@ function heats({ model }: Ref, rise: number, hottestAirCelsius: number | undefin
 
 function hottestAir({ space }: ResolvedPoint): number | undefined {
   if (space === undefined) return undefined;
-  const fact = quantityExtreme(space, 'air-temperature', 'highest');
+  const fact = space.facts.get(highest('air-temperature'));
   return isKnown(fact) ? fact.value : undefined;
 }

@@ -1,5 +1,7 @@
 /** Steps of the handover that compare a point with a reference: before it is fitted, and in the running process. */
 
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import { expectedReading, saltUncertainty } from '../evaluate/checks/salt-facts.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -27,9 +29,7 @@ export function checkBeforeFitting(view: PointEvaluation): readonly StepDraft[] 
     ];
   }
   const readings = (checkPlan.salts?.salts ?? []).flatMap(({ id }) => {
-    const [expected, uncertainty] = ['expected-reading', 'expanded-uncertainty'].map((fact) =>
-      view.facts.get(`salt/${id}/${fact}`),
-    );
+    const [expected, uncertainty] = [view.facts.get(expectedReading(id)), view.facts.get(saltUncertainty(id))];
     return isKnown(expected) && isKnown(uncertainty) ? [{ id, expected, uncertainty }] : [];
   });
   const [salts, at] = [readings.map(({ id }) => id).join(' and '), checkPlan.salts?.at];
@@ -49,7 +49,7 @@ export function checkBeforeFitting(view: PointEvaluation): readonly StepDraft[] 
 
 export function firstComparison(view: PointEvaluation): readonly StepDraft[] {
   const uncertainties = view.reports.flatMap(({ quantity }) => {
-    const fact = view.facts.get(`${quantity}/expanded-uncertainty`);
+    const fact = view.facts.get(expandedUncertainty(quantity));
     return isKnown(fact) ? [{ quantity, fact }] : [];
   });
   if (uncertainties.length === 0) return [];

@@ -1,6 +1,11 @@
 /** Steps of the handover until the probes sit in the air as drawn: hazards, insertion, attitude, spacing, insulation. */
+
 import { upperFirst } from '../base/words.ts';
+import { airTemperatureError } from '../evaluate/air-temperature/cost.ts';
+import { highestHeadTemperature } from '../evaluate/dryness/dryness.ts';
 import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
+import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { inSampleLine } from '../evaluate/resolved/mounted-stem.ts';
 import type { Located } from '../model/located.ts';
@@ -74,7 +79,7 @@ function fitted(
 type Seen = Pick<StepDraft, 'expect' | 'facts'>;
 
 function headSeen({ facts, point, humidityProbeModel }: PointEvaluation): Seen {
-  const hottest = facts.get('highest-head-temperature');
+  const hottest = facts.get(highestHeadTemperature);
   const range = humidityProbeModel?.model?.value.ranges?.value.temperature;
   const drains = point.humidityProbe?.value.mounting?.value.attitude?.value !== 'head-up';
   const stands = `The head is in the moving air${drains ? ', and no water runs along the stem to the sensor' : ''}`;
@@ -87,7 +92,7 @@ function headSeen({ facts, point, humidityProbeModel }: PointEvaluation): Seen {
 function errorSeen({ facts, reports, heater }: PointEvaluation): Seen {
   const same = `It measures the same air as the humidity probe${heater.on ? ', out of the warmth of its head' : ''}`;
   const known = reports.flatMap(({ quantity }) => {
-    const fact = facts.get(`${quantity}/stem-conduction-error`);
+    const fact = facts.get(airTemperatureError['stem-conduction'](quantity));
     return isKnown(fact) && fact.value >= SMALLEST_TOLD ? [fact] : [];
   });
   const [error] = known;
@@ -103,7 +108,7 @@ function insulated(view: PointEvaluation): readonly StepDraft[] {
   const given = [humidityProbe, airTemperatureProbe].flatMap((probe) => probe?.value.mounting?.value.insulation ?? []);
   const [first] = given;
   if (first === undefined || !(first.value.value > 0)) return [];
-  const margin = view.facts.get('fitting-margin');
+  const margin = view.facts.get(fittingSurface.margin);
   return [
     {
       name: 'fitting-insulated',
@@ -119,7 +124,7 @@ function insulated(view: PointEvaluation): readonly StepDraft[] {
 }
 
 function wallSeen({ space }: PointEvaluation): readonly StepDraft[] {
-  const margin = space?.facts.get('wall-margin');
+  const margin = space?.facts.get(wallSurface.margin);
   if (!isKnown(margin)) return [];
   return [
     {

@@ -1,8 +1,11 @@
 /** Steps of the handover about what feeds and heats the head, and where the air temperature comes from instead of it. */
 
+import { humidityAtSensor } from '../evaluate/dryness/dryness.ts';
+import { riseReachable } from '../evaluate/dryness/reachable-rise.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
+import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { StepDraft } from './plan.ts';
@@ -15,7 +18,7 @@ export function heaterSteps(view: PointEvaluation): readonly StepDraft[] {
 /** On a service cable there is no supply to measure yet. */
 function supplyMeasured(view: PointEvaluation): readonly StepDraft[] {
   const { facts, point, heater, humidityProbeModel, transmitterModel } = view;
-  const voltage = facts.get('voltage-at-probe');
+  const voltage = facts.get(voltageAtProbe);
   if (!isKnown(voltage) || point.supply?.value.kind?.value === 'service-cable') return [];
   const atTransmitter = point.transmitter !== undefined;
   const fed = atTransmitter ? transmitterModel?.model?.value : humidityProbeModel?.model?.value;
@@ -70,7 +73,7 @@ const HEATER_WORDS: Readonly<Record<'factory' | 'site' | 'not-told', (set: strin
 function riseSeen({ heater, facts }: PointEvaluation): readonly StepDraft[] {
   const rise = heater.on ? heater.rise?.value.value : undefined;
   if (rise === undefined) return [];
-  const [reachable, humidity] = [facts.get('rise-reachable'), facts.get('humidity-at-sensor')];
+  const [reachable, humidity] = [facts.get(riseReachable), facts.get(humidityAtSensor)];
   const least = isKnown(reachable) && reachable.value < rise ? reachable : undefined;
   const asked = `The head stands ${showQuantity(rise, 'temperature-difference')} above the air`;
   const reached =
@@ -82,7 +85,7 @@ function riseSeen({ heater, facts }: PointEvaluation): readonly StepDraft[] {
       title: 'Rise of the head seen',
       todo: 'With the process running and all readings steady, read the temperature of the head beside that of the air.',
       expect: `${asked}${reached}.${seen}`,
-      facts: [least, humidity].filter(isKnown),
+      facts: [...(least === undefined ? [] : [least]), ...(isKnown(humidity) ? [humidity] : [])],
     },
   ];
 }

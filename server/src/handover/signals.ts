@@ -3,8 +3,11 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import { analogueRange, type SignalUse } from '../evaluate/resolved/signal-use.ts';
-import { faultLevel } from '../evaluate/signals/fault-level.ts';
+import { clearToSet } from '../evaluate/signals/alarm-facts.ts';
+import { faultCurrent, faultLevel } from '../evaluate/signals/fault-level.ts';
+import { oneCount } from '../evaluate/signals/signal-facts.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { StepDraft } from './plan.ts';
@@ -24,7 +27,7 @@ function forced(use: SignalUse, view: PointEvaluation): readonly StepDraft[] {
     (value) => `${carriedWords(use, value)} at ${showQuantity(value, dimension)}`,
   );
   const isFloat = use.kind === 'register' && use.format === 'float32';
-  const count = isFloat ? undefined : view.facts.get(`signal/${name}/one-count`);
+  const count = isFloat ? undefined : view.facts.get(oneCount(name));
   const within = isKnown(count) ? ` to within one count, ${showFact(count)}` : '';
   return [
     {
@@ -41,7 +44,7 @@ function forced(use: SignalUse, view: PointEvaluation): readonly StepDraft[] {
 /** The span of an analogue output; of a register what the point can report, since its format holds far more. */
 function valuesToForce(use: SignalUse, { facts }: PointEvaluation): { low: number; high: number } | undefined {
   if (use.kind === 'analogue') return analogueRange(use) === undefined ? undefined : use.carries;
-  const [lowest, highest] = [facts.get(`${use.quantity}/lowest`), facts.get(`${use.quantity}/highest`)];
+  const [lowest, highest] = [facts.get(lowestReported(use.quantity)), facts.get(highestReported(use.quantity))];
   if (use.format === undefined || use.scale === undefined || !isKnown(lowest) || !isKnown(highest)) return undefined;
   const { low = lowest.value, high = highest.value } = use.carries ?? {};
   return { low: Math.max(low, lowest.value), high: Math.min(high, highest.value) };
@@ -65,8 +68,9 @@ function registerNumber({ signal, scale = 1 }: Extract<SignalUse, { kind: 'regis
 
 function faultSeen(use: SignalUse, view: PointEvaluation): readonly StepDraft[] {
   const fault = faultLevel(use, view.settings);
-  if (fault?.kind !== 'given') return [];
-  const { fact, level } = fault;
+  const fact = view.facts.get(faultCurrent(use.name));
+  if (fault?.kind !== 'given' || !isKnown(fact)) return [];
+  const { level } = fault;
   const isFailure = level === 'failure-low' || level === 'failure-high';
   const meaning = isFailure
     ? 'The receiver takes that for a failure (NAMUR NE 43) and says so.'
@@ -97,7 +101,7 @@ function alarmStep({ name, located, quantity, direction, limit, clear }: AlarmUs
     direction === 'above' ? 'falls' : 'rises',
   ];
   const later = delay === undefined ? 'at once' : `${showQuantity(delay.value, 'time')} later`;
-  const proposed = clear === undefined ? view.facts.get(`alarm/${name}/clear-to-set`) : undefined;
+  const proposed = clear === undefined ? view.facts.get(clearToSet(name)) : undefined;
   const clears = clear === undefined ? (isKnown(proposed) ? proposed.value : undefined) : clear.value.value;
   const set = [
     `${direction} ${at}`,

@@ -1,4 +1,6 @@
 /** How a point is checked: the plan, and the readings to expect over each salt. */
+import { timeToCheck } from '../evaluate/checks/due.ts';
+import { expectedReading, heatedReading, saltUncertainty } from '../evaluate/checks/salt-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import {
   type Block,
@@ -28,7 +30,7 @@ function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly 
     ['Heater during the check', stated(checks.heater)],
     ['Last check', stated(checks.last)],
     ['Next check', due === undefined ? [] : [words(due)]],
-    ['Time left', factText(tag, facts.get('check/time-left'))],
+    ['Time left', factText(tag, facts.get(timeToCheck))],
   ]);
 }
 
@@ -39,9 +41,9 @@ function saltTable({ tag, facts, checkPlan }: PointEvaluation): readonly Block[]
     ['salt', 'reading', 'uncertain by', 'with the heater on'],
     salts.map(({ id }): readonly Text[] => [
       [words(id)],
-      factText(tag, facts.get(`salt/${id}/expected-reading`)),
-      factText(tag, facts.get(`salt/${id}/expanded-uncertainty`)),
-      factText(tag, facts.get(`salt/${id}/heated-reading`)),
+      factText(tag, facts.get(expectedReading(id))),
+      factText(tag, facts.get(saltUncertainty(id))),
+      factText(tag, facts.get(heatedReading(id))),
     ]),
   );
 }

@@ -1,8 +1,16 @@
 /** The limits that the numbers of a point are held to, each with the rule that holds them to it. */
+
+import { airTemperatureCost } from '../evaluate/air-temperature/cost.ts';
 import { SHARE_OF_TOLERANCE } from '../evaluate/air-temperature/cost-of-error.ts';
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import { highestHeadTemperature, humidityAtSensor, marginToDewPoint } from '../evaluate/dryness/dryness.ts';
+import { riseReachable } from '../evaluate/dryness/reachable-rise.ts';
 import { type Fact, isKnown, type KnownFact } from '../evaluate/facts/fact.ts';
 import type { Setting } from '../evaluate/facts/site-settings.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { resolutionError } from '../evaluate/signals/signal-facts.ts';
+import { voltageAtProbe } from '../evaluate/supply/facts.ts';
+import { loopVoltageLeft } from '../evaluate/supply/loop-facts.ts';
 import type { Located } from '../model/located.ts';
 import type { Dimension } from '../quantity/dimension.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -26,28 +34,24 @@ export function heldFacts(view: PointEvaluation): readonly HeldFact[] {
 
 function drynessLimits({ heater, facts, settings, humidityProbeModel, space }: PointEvaluation) {
   const model = humidityProbeModel?.model?.value;
-  const humidity = facts.get('humidity-at-sensor');
+  const humidity = facts.get(humidityAtSensor);
   if (!heater.on) {
     return [
       most('sensor-may-condense', humidity, setting(settings.unheatedHumidityLimit, 'relative-humidity')),
-      least(
-        'sensor-may-condense',
-        facts.get('margin-to-dew-point'),
-        setting(settings.margin, 'temperature-difference'),
-      ),
+      least('sensor-may-condense', facts.get(marginToDewPoint), setting(settings.margin, 'temperature-difference')),
     ];
   }
   if (space === undefined || model?.heater === undefined) return [];
   return [
     most('heater-rise-short', humidity, setting(settings.sensorHumidityLimit, 'relative-humidity')),
-    most('head-too-hot', facts.get('highest-head-temperature'), highEnd(model.ranges?.value.temperature)),
-    least('heater-rise-unreachable', facts.get('rise-reachable'), given(heater.rise)),
+    most('head-too-hot', facts.get(highestHeadTemperature), highEnd(model.ranges?.value.temperature)),
+    least('heater-rise-unreachable', facts.get(riseReachable), given(heater.rise)),
   ];
 }
 
 function supplyLimits({ heater, facts, humidityProbeModel, transmitterModel, point }: PointEvaluation) {
   const model = humidityProbeModel?.model?.value;
-  const voltage = facts.get('voltage-at-probe');
+  const voltage = facts.get(voltageAtProbe);
   const fed = point.transmitter === undefined ? model?.supply : transmitterModel?.model?.value.supply;
   const minimum = heater.on ? model?.heater?.value.minimumVoltage : undefined;
   const loop = transmitterModel?.model?.value.loopMinimumVoltage;
@@ -55,17 +59,17 @@ function supplyLimits({ heater, facts, humidityProbeModel, transmitterModel, poi
     least('supply-out-of-range', voltage, lowEnd(fed?.value.voltage)),
     least('heater-supply-low', voltage, given(minimum)),
     ...[...(point.signals?.value.keys() ?? [])].map((name) =>
-      least('loop-load-high', facts.get(`signal/${name}/loop-voltage-left`), given(loop)),
+      least('loop-load-high', facts.get(loopVoltageLeft(name)), given(loop)),
     ),
   ];
 }
 
 /** The errors of the air temperature, with the rule that speaks of each. */
 const ERRORS = [
-  ['insertion-short', 'stem-conduction-cost'],
-  ['probes-too-close', 'head-warming-cost'],
-  ['probes-too-far', 'gradient-cost'],
-  ['response-too-slow', 'lag-cost'],
+  ['insertion-short', airTemperatureCost['stem-conduction']],
+  ['probes-too-close', airTemperatureCost['head-warming']],
+  ['probes-too-far', airTemperatureCost.gradient],
+  ['response-too-slow', airTemperatureCost.lag],
 ] as const;
 
 function reportLimits({ reports, facts, signals }: PointEvaluation) {
@@ -73,14 +77,14 @@ function reportLimits({ reports, facts, signals }: PointEvaluation) {
     const { tolerance } = report.value;
     const share = partOf(tolerance, SHARE_OF_TOLERANCE, 'a third of ');
     return [
-      most('tolerance-missed', facts.get(`${quantity}/expanded-uncertainty`), given(tolerance)),
-      ...ERRORS.map(([rule, id]) => most(rule, facts.get(`${quantity}/${id}`), share)),
+      most('tolerance-missed', facts.get(expandedUncertainty(quantity)), given(tolerance)),
+      ...ERRORS.map(([rule, fact]) => most(rule, facts.get(fact(quantity)), share)),
       ...signals
         .filter((signal) => signal.quantity === quantity)
         .map(({ name }) =>
           most(
             'resolution-coarse',
-            facts.get(`signal/${name}/resolution-error`),
+            facts.get(resolutionError(name)),
             partOf(tolerance, RESOLUTION_SHARE, 'a tenth of '),
           ),
         ),

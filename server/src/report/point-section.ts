@@ -1,8 +1,12 @@
 /** One point: what it is, why it is right, how it is connected, put to work and checked, and what is still open. */
+
 import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
-import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
+import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
 import type { Located } from '../model/located.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { checkBlocks } from './checks-blocks.ts';
@@ -100,9 +104,9 @@ function reportTable({ tag, reports, facts }: PointEvaluation): readonly Block[]
       [quantityInfo(quantity).title],
       sourceText(source, report),
       stated(report.value.tolerance),
-      factWithCorner(tag, facts.get(`${quantity}/expanded-uncertainty`)),
-      factWithCorner(tag, facts.get(`${quantity}/lowest`)),
-      factWithCorner(tag, facts.get(`${quantity}/highest`)),
+      factWithCorner(tag, facts.get(expandedUncertainty(quantity))),
+      factWithCorner(tag, facts.get(lowestReported(quantity))),
+      factWithCorner(tag, facts.get(highestReported(quantity))),
     ]),
   );
 }

@@ -1,9 +1,9 @@
 /** One space: its envelopes, what they make of every quantity, its chart, its wall, its cautions. */
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import type { Fact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { factsOfSpace } from '../features/support/subject-facts.ts';
 import type { Located } from '../model/located.ts';
 import { chartPlane, moistAirChart } from '../pictures/chart/moist-air-chart.ts';

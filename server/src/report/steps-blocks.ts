@@ -1,4 +1,5 @@
 /** The handover steps of a point, in the order of work: when each was done, or room to sign it. */
+import { keysOfSpace } from '../evaluate/all-facts.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { Fact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -41,6 +42,7 @@ function doneText(step: HandoverStep, site: EvaluatedSite): Text {
 }
 
 /** A step at a point may name a number of its space. */
-function ownedBy({ tag, facts, space }: PointEvaluation, fact: Fact): OwnedFact {
-  return { subject: space === undefined || facts.has(fact.id) ? tag : space.id, fact };
+function ownedBy({ tag, space }: PointEvaluation, fact: Fact): OwnedFact {
+  const isOfSpace = space !== undefined && keysOfSpace(space).some(({ id }) => id === fact.id);
+  return { subject: isOfSpace ? space.id : tag, fact };
 }

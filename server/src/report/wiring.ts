@@ -1,6 +1,10 @@
 /** How a point is fed and connected: supply, analogue outputs, the map of its registers, alarms. */
+
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { analogueRange } from '../evaluate/resolved/signal-use.ts';
+import { falseAlarm, missedAlarm } from '../evaluate/signals/alarm-facts.ts';
+import { oneCount } from '../evaluate/signals/signal-facts.ts';
+import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import type { Located } from '../model/located.ts';
 import type { CurrentLoopSignal, RegisterSignal, Signal, VoltageSignal } from '../model/model-types.generated.ts';
 import { showRange } from '../quantity/format-quantity.ts';
@@ -31,7 +35,7 @@ function supplyTable({ tag, point, facts }: PointEvaluation): readonly Block[] {
     ['Kind', supply.kind === undefined ? ['installed'] : statedWord(supply.kind)],
     ['Voltage at the near end', stated(supply.voltage)],
     ['Cable', listed(named('length', supply.cable?.value.length), named('conductor', supply.cable?.value.conductor))],
-    ['Least voltage at its far end', factText(tag, facts.get('voltage-at-probe'))],
+    ['Least voltage at its far end', factText(tag, facts.get(voltageAtProbe))],
   ]);
 }
 
@@ -64,7 +68,7 @@ function analogueTable({ point, tag, facts, settings }: PointEvaluation): readon
       stated(signal.span),
       loop(signal),
       stated(signal.receiver ?? defaults?.receiver),
-      factText(tag, facts.get(`signal/${name}/one-count`)),
+      factText(tag, facts.get(oneCount(name))),
     ]),
   );
 }
@@ -88,7 +92,7 @@ function registerTable({ point, tag, facts, settings }: PointEvaluation): readon
       stated(signal.scale),
       stated(signal.byteOrder ?? defaults?.registerByteOrder),
       [direction(signal)],
-      factText(tag, facts.get(`signal/${name}/one-count`)),
+      factText(tag, facts.get(oneCount(name))),
     ]),
   );
 }
@@ -102,8 +106,8 @@ function alarmTable({ alarms, tag, facts }: PointEvaluation): readonly Block[] {
       [...statedWord(located.value.quantity), ` ${direction} `, ...stated(limit)],
       stated(clear),
       stated(located.value.delay),
-      factText(tag, facts.get(`alarm/${name}/missed-alarm`)),
-      factText(tag, facts.get(`alarm/${name}/false-alarm`)),
+      factText(tag, facts.get(missedAlarm(name))),
+      factText(tag, facts.get(falseAlarm(name))),
     ]),
   );
 }

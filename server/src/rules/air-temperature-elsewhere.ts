@@ -1,5 +1,6 @@
+import { highest as highestIn, lowest as lowestIn } from '../evaluate/air/quantity-range.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../evaluate/space.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from './rule.ts';
 import { addAirTemperatureProbe, assignOwnProbe } from './support/air-temperature-fixes.ts';
@@ -15,7 +16,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that are not there: reference-unknown speaks of those. Points without an air-temperature probe: air-temperature-missing does.',
   sources: ['common practice, no source'],
-  facts: ['air-temperature/lowest', 'air-temperature/highest'],
+  facts: [lowestIn, highestIn],
   fixes: ['choice'],
   check: {
     point: (view) =>
@@ -47,9 +48,8 @@ interface Temperatures {
 }
 
 function temperaturesOf(space: SpaceEvaluation): Temperatures | undefined {
-  if (!space.complete) return undefined;
-  const lowest = quantityExtreme(space, 'air-temperature', 'lowest');
-  const highest = quantityExtreme(space, 'air-temperature', 'highest');
+  const lowest = space.facts.get(lowestIn('air-temperature'));
+  const highest = space.facts.get(highestIn('air-temperature'));
   return isKnown(lowest) && isKnown(highest) ? { lowest, highest } : undefined;
 }
 

@@ -1,4 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
+import { fixedTemperatureError } from '../evaluate/air-temperature/taken-temperature.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -15,13 +16,13 @@ export const rule: Rule = {
   mend: 'Measure the air temperature with an unheated probe and assign it.',
   leavesAlone: 'Spaces whose temperature stays so close to the value that the error is within the tolerance.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/fixed-temperature-error'],
+  facts: [fixedTemperatureError],
   fixes: [],
   check: {
     point: (view) =>
       view.reports.flatMap(({ quantity, report, source }) => {
         const { airTemperature, tolerance } = report.value;
-        const error = view.facts.get(`${quantity}/fixed-temperature-error`);
+        const error = view.facts.get(fixedTemperatureError(quantity));
         if (source.kind !== 'fixed' || !isKnown(error) || tolerance === undefined || airTemperature === undefined)
           return [];
         if (!exceeds(error.value, tolerance.value.value)) return [];

@@ -1,3 +1,4 @@
+import { heatedHeadError } from '../evaluate/air-temperature/taken-temperature.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from './rule.ts';
@@ -14,14 +15,14 @@ export const rule: Rule = {
   mend: 'Assign an unheated air-temperature probe.',
   leavesAlone: 'Humidity probes whose heater is off: their temperature is that of the air.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/heated-head-error'],
+  facts: [heatedHeadError],
   fixes: ['choice'],
   check: {
     point: (view) =>
       view.reports.flatMap((evaluated) => {
         const { quantity, report, source } = evaluated;
         if (source.kind !== 'heated-head') return [];
-        const error = view.facts.get(`${quantity}/heated-head-error`);
+        const error = view.facts.get(heatedHeadError(quantity));
         const cost = isKnown(error) ? `, and is off by up to ${showFact(error)}${atCorner(error)}` : '';
         return {
           message: `The ${quantityInfo(quantity).title} is computed with the temperature of the heated head${cost}. Assign an unheated air-temperature probe.`,

@@ -1,4 +1,6 @@
-import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import {
@@ -21,7 +23,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that have an air-temperature probe which is only not assigned: air-temperature-unassigned speaks of those. Other points that are not there at all: reference-unknown speaks of those.',
   sources: ['common practice, no source'],
-  facts: ['humidity-at-sensor-unheated'],
+  facts: [humidityAtUnheatedSensor],
   fixes: ['choice'],
   check: { point: (view) => view.reports.flatMap((evaluated) => missing(view, evaluated)) },
 };

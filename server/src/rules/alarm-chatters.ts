@@ -2,6 +2,7 @@ import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import { clearToSet, leastHysteresis } from '../evaluate/signals/alarm-facts.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
@@ -17,14 +18,14 @@ export const rule: Rule = {
   mend: 'Let the alarm clear further inwards. Left out, the clearing value is the limit itself.',
   leavesAlone: 'Delays: a delayed alarm chatters more slowly and chatters all the same.',
   sources: ['Repeatability limit of ISO 5725-6, 4.1; its use for hysteresis is common practice'],
-  facts: ['alarm/ALARM/least-hysteresis', 'alarm/ALARM/clear-to-set'],
+  facts: [leastHysteresis, clearToSet],
   fixes: ['choice'],
   check: { point: (view) => view.alarms.flatMap((alarm) => chattering(view, alarm)) },
 };
 
 function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, hysteresis, clear, limit } = alarm;
-  const least = view.facts.get(`alarm/${name}/least-hysteresis`);
+  const least = view.facts.get(leastHysteresis(name));
   if (!isKnown(least) || hysteresis === undefined || !exceeds(least.value, hysteresis)) return [];
   const clears =
     hysteresis === 0
@@ -43,7 +44,7 @@ function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDra
 }
 
 function clearInwards({ facts }: PointEvaluation, { name, clear, located }: AlarmUse): readonly FixDraft[] {
-  const toSet = facts.get(`alarm/${name}/clear-to-set`);
+  const toSet = facts.get(clearToSet(name));
   if (!isKnown(toSet)) return [];
   const text = writeQuantity(toSet.value, toSet.dimension);
   const edit = clear === undefined ? appendPair(located.cursor, 'clear', text) : replaceScalar(clear.cursor, text);

@@ -1,6 +1,7 @@
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import { falseAlarm, guardBandedAlarmLimit, missedAlarm } from '../evaluate/signals/alarm-facts.ts';
 import { writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -18,7 +19,7 @@ export const rule: Rule = {
   mend: 'Lessen the uncertainty, or set the limit inwards of the value that is wanted.',
   leavesAlone: 'Alarms of reports without a tolerance.',
   sources: ['JCGM 106:2012; normal distribution of the reading', 'one in twenty: common practice, no source'],
-  facts: ['alarm/ALARM/missed-alarm', 'alarm/ALARM/false-alarm', 'alarm/ALARM/guard-banded-limit'],
+  facts: [missedAlarm, falseAlarm, guardBandedAlarmLimit],
   fixes: ['choice'],
   check: { point: (view) => view.alarms.flatMap((alarm) => missing(view, alarm)) },
 };
@@ -26,10 +27,7 @@ export const rule: Rule = {
 /** A guard-banded limit is there only where more than one in twenty are missed. */
 function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, limit } = alarm;
-  const [missed, guarded] = [
-    view.facts.get(`alarm/${name}/missed-alarm`),
-    view.facts.get(`alarm/${name}/guard-banded-limit`),
-  ];
+  const [missed, guarded] = [view.facts.get(missedAlarm(name)), view.facts.get(guardBandedAlarmLimit(name))];
   if (!isKnown(missed) || !isKnown(guarded)) return [];
   const { title } = quantityInfo(quantity);
   return [

@@ -2,6 +2,7 @@ import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { carriersShortOf, limitWords } from './support/alarm-views.ts';
@@ -17,14 +18,14 @@ export const rule: Rule = {
   mend: 'Write the excursion into the envelope, so that sensor, span and heater are checked for it too; or move the limit.',
   leavesAlone: 'Limits that no signal carries: alarm-outside-span speaks of those.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/lowest', 'QUANTITY/highest'],
+  facts: [lowestReported, highestReported],
   fixes: [],
   check: { point: (view) => view.alarms.flatMap((alarm) => unreachable(view, alarm)) },
 };
 
 function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { quantity, limit, direction, name } = alarm;
-  const [lowest, highest] = [view.facts.get(`${quantity}/lowest`), view.facts.get(`${quantity}/highest`)];
+  const [lowest, highest] = [view.facts.get(lowestReported(quantity)), view.facts.get(highestReported(quantity))];
   if (!isKnown(lowest) || !isKnown(highest) || carriersShortOf(view, alarm) !== undefined) return [];
   const isOver = !exceeds(highest.value, limit.value.value);
   if (!isOver && exceeds(limit.value.value, lowest.value)) return [];

@@ -1,4 +1,5 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { cablePowerLimit, conductorNeeded, supplyPower } from '../evaluate/supply/facts.ts';
 import type { Rule } from './rule.ts';
 import { conductorWords, useConductor } from './support/conductor.ts';
 import { heaterIsOn } from './support/related.ts';
@@ -11,14 +12,12 @@ export const rule: Rule = {
   why: 'A constant-power load draws more current the lower its voltage is. Beyond a limit the voltage falls away altogether and the probe restarts again and again.',
   mend: 'Use thicker conductors, a shorter cable or a higher supply voltage.',
   sources: ["Ohm's and Kirchhoff's laws", 'IEC 60228'],
-  facts: ['supply-power', 'cable-power-limit', 'conductor-needed'],
+  facts: [supplyPower, cablePowerLimit, conductorNeeded],
   fixes: ['choice'],
   check: {
     point: (view) => {
       const cable = view.point.supply?.value.cable;
-      const [asked, limit, needed] = ['supply-power', 'cable-power-limit', 'conductor-needed'].map((id) =>
-        view.facts.get(id),
-      );
+      const [asked, limit, needed] = [supplyPower, cablePowerLimit, conductorNeeded].map((key) => view.facts.get(key));
       if (cable === undefined || !isKnown(asked) || !isKnown(limit)) return [];
       return [
         {

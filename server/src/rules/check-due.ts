@@ -1,3 +1,4 @@
+import { timeToCheck } from '../evaluate/checks/due.ts';
 import { isKnown } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -17,22 +18,23 @@ export const rule: Rule = {
   leavesAlone:
     'Plans without a last check, where no visit has readings of the point: nothing says when the next one is due.',
   sources: ['ILAC-G24 / OIML D 10, calendar time', '30 days ahead: common practice, no source'],
-  facts: ['check/time-left'],
+  facts: [timeToCheck],
   fixes: [],
   check: { point: due },
 };
 
-function due({ checkPlan, point }: PointEvaluation): readonly FindingDraft[] {
+function due({ checkPlan, point, facts }: PointEvaluation): readonly FindingDraft[] {
   const next = checkPlan.due;
   const interval = point.checks?.value.interval;
-  if (next === undefined || !isKnown(next.fact) || interval === undefined) return [];
-  if (next.fact.value > DAYS_AHEAD * DAY_SECONDS) return [];
+  const left = facts.get(timeToCheck);
+  if (next === undefined || !isKnown(left) || interval === undefined) return [];
+  if (left.value > DAYS_AHEAD * DAY_SECONDS) return [];
   const every = showQuantity(interval.value.value, interval.value.dimension);
   const { last } = next;
   const message =
-    next.fact.value < 0
+    left.value < 0
       ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on it may have drifted further than its uncertainties allow for. Check it, and write the day down.`
       : `The check of this point is due on ${next.due}, ${every} after that of ${last.date}. Plan it, and write the day down once it is made.`;
   const origin = last.file === undefined ? last.origin : interval.origin;
-  return [{ message, origin, facts: [next.fact], related: lastVisitIs(next) }];
+  return [{ message, origin, facts: [left], related: lastVisitIs(next) }];
 }

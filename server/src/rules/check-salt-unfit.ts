@@ -1,4 +1,6 @@
+import { expectedReading } from '../evaluate/checks/salt-facts.ts';
 import { type PlannedSalt, SALT_SLACK, type SaltPlan } from '../evaluate/checks/salts.ts';
+import { humidityAtSensor, lowestHumidityAtSensor } from '../evaluate/dryness/dryness.ts';
 import { wordsOfOutside } from '../evaluate/facts/corner.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -20,7 +22,7 @@ export const rule: Rule = {
     'Greenspan, J. Res. NBS 81A (1977) 89; OIML R 121:1996',
     '15 %RH, and what does not go together: common practice, no source',
   ],
-  facts: ['lowest-humidity-at-sensor', 'humidity-at-sensor', 'salt/SALT/expected-reading'],
+  facts: [lowestHumidityAtSensor, humidityAtSensor, expectedReading],
   fixes: ['choice'],
   check: { point: unfit },
 };
@@ -62,7 +64,7 @@ function notSpanning({ facts }: PointEvaluation, plan: SaltPlan, salts: Salts): 
   if (plan.spans !== false || plan.working === undefined) return [];
   const [lowest, highest] = plan.working;
   const readings = plan.salts
-    .map(({ id }) => facts.get(`salt/${id}/expected-reading`))
+    .map(({ id }) => facts.get(expectedReading(id)))
     .filter(isKnown)
     .toSorted((one, other) => one.value - other.value);
   const [driest, wettest] = [readings[0], readings.at(-1)];

@@ -1,3 +1,4 @@
+import { expectedReading, heatedReading } from '../evaluate/checks/salt-facts.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { isUnread } from '../evaluate/facts/unread.ts';
 import { heaterUntold } from '../evaluate/history/heater-untold.ts';
@@ -15,7 +16,7 @@ export const rule: Rule = {
   why: 'A heated sensor sees less humidity than the air over the salt has. Whoever adjusts the probe to the salt’s figure then puts it wrong by a fifth or more.',
   mend: 'Switch the heater off for the check and say so; or say that it is on, and compare with what a heated sensor sees.',
   sources: ['Greenspan, J. Res. NBS 81A (1977) 89; OIML R 121:1996', 'IAPWS SR1-86(1992)'],
-  facts: ['salt/SALT/expected-reading', 'salt/SALT/heated-reading'],
+  facts: [expectedReading, heatedReading],
   fixes: ['choice'],
   check: { point: heatedMeanwhile, visit: readWithoutAWord },
 };
@@ -27,10 +28,7 @@ function heatedMeanwhile(view: PointEvaluation): readonly FindingDraft[] {
   if (heater !== undefined || isUnread(checks, 'heater', heater)) return [];
   const plan = view.checkPlan.salts;
   const readings = plan?.salts.flatMap(({ id }) => {
-    const [expected, heated] = [
-      view.facts.get(`salt/${id}/expected-reading`),
-      view.facts.get(`salt/${id}/heated-reading`),
-    ];
+    const [expected, heated] = [view.facts.get(expectedReading(id)), view.facts.get(heatedReading(id))];
     return isKnown(expected) && isKnown(heated) ? [{ id, expected, heated }] : [];
   });
   const first = readings?.[0];

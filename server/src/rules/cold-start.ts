@@ -1,3 +1,4 @@
+import { coldStartDewPoint, coldStartHead, coldStartMargin } from '../evaluate/dryness/cold-start.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -14,13 +15,13 @@ export const rule: Rule = {
   mend: 'Let the heater work continuously, so that the head is warm when the wet phase begins.',
   leavesAlone: 'Spaces without named phases: nothing says what the head comes from.',
   sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
-  facts: ['cold-start-margin', 'cold-start-head', 'cold-start-dew-point'],
+  facts: [coldStartMargin, coldStartHead, coldStartDewPoint],
   fixes: ['choice'],
   check: {
     point: (view) => {
       const probe = view.point.humidityProbe;
-      const [margin, head, dewPoint] = ['cold-start-margin', 'cold-start-head', 'cold-start-dew-point'].map((id) =>
-        view.facts.get(id),
+      const [margin, head, dewPoint] = [coldStartMargin, coldStartHead, coldStartDewPoint].map((key) =>
+        view.facts.get(key),
       );
       if (probe === undefined || !view.heater.known || view.heater.mode === 'continuous' || !startsCold(view))
         return [];

@@ -1,6 +1,7 @@
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { limitsBelowZero } from '../evaluate/signals/frost-point.ts';
+import { lowestReported } from '../evaluate/resolved/report-range.ts';
+import { alarmFrostPoint, limitsBelowZero, signalFrostPoint } from '../evaluate/signals/frost-point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { renameKey, replaceScalar } from '../syntax/edit.ts';
 import type { Origin } from '../syntax/nodes.ts';
@@ -18,7 +19,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that report the frost point beside the dew point. It is one finding for each point: at the report, else at the first signal or alarm.',
   sources: ['WMO-No. 8, Guide to Instruments and Methods of Observation, ch. 4'],
-  facts: ['dew-point/lowest', 'frost-point/lowest', 'signal/SIGNAL/frost-point', 'alarm/ALARM/frost-point'],
+  facts: [lowestReported, signalFrostPoint, alarmFrostPoint],
   fixes: ['choice'],
   check: {
     point: (view) => {
@@ -49,16 +50,16 @@ interface Place {
 
 function reportPlaces({ point, facts }: PointEvaluation): readonly Place[] {
   const report = point.reports?.value.get('dew-point');
-  const dewPoint = facts.get('dew-point/lowest');
-  const frostPoint = facts.get('frost-point/lowest');
+  const dewPoint = facts.get(lowestReported('dew-point'));
+  const frostPoint = facts.get(lowestReported('frost-point'));
   if (report === undefined || !isKnown(dewPoint) || !isKnown(frostPoint)) return [];
   const words = `The dew point goes down to ${showFact(dewPoint)}${atCorner(dewPoint)}, which over ice is a frost point of ${showFact(frostPoint)}`;
   return [{ words, origin: report.keyOrigin ?? report.origin, facts: [dewPoint, frostPoint] }];
 }
 
 function limitPlaces(view: PointEvaluation): readonly Place[] {
-  return limitsBelowZero(view).flatMap(({ path, name, kind, celsius, origin }) => {
-    const frostPoint = view.facts.get(`${path}/frost-point`);
+  return limitsBelowZero(view).flatMap(({ name, kind, celsius, origin }) => {
+    const frostPoint = view.facts.get((kind === 'signal' ? signalFrostPoint : alarmFrostPoint)(name));
     if (!isKnown(frostPoint)) return [];
     const what = kind === 'signal' ? `The span of ${name} starts at` : `The limit of ${name} is`;
     const words = `${what} ${showQuantity(celsius, 'temperature')} dew point, which over ice is a frost point of ${showFact(frostPoint)}`;
@@ -69,7 +70,7 @@ function limitPlaces(view: PointEvaluation): readonly Place[] {
 /** Renames the report and what refers to it, where the air has a frost point at all. */
 function sayFrostPoint({ point, facts }: PointEvaluation): readonly FixDraft[] {
   const { reports } = point;
-  if (!isKnown(facts.get('frost-point/lowest'))) return [];
+  if (!isKnown(facts.get(lowestReported('frost-point')))) return [];
   const edits: (RuleEdit | undefined)[] = [];
   if (reports?.value.has('dew-point') === true) {
     const { node, part, via } = reports.cursor;

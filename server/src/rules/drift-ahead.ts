@@ -1,4 +1,6 @@
+import { timeToCheck } from '../evaluate/checks/due.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { driftInAYear, proposedInterval, timeToTolerance } from '../evaluate/history/facts.ts';
 import type { History } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
@@ -19,7 +21,7 @@ export const rule: Rule = {
     'Weighted least squares as in JCGM 100:2008, H.3',
     'Interval that is proposed: variables data, NASA-HDBK-8739.19-5',
   ],
-  facts: ['QUANTITY/drift', 'QUANTITY/tolerance-reached', 'check/time-left'],
+  facts: [driftInAYear, timeToTolerance, timeToCheck],
   fixes: ['choice'],
   check: { point: (view) => [...view.histories.values()].flatMap((history) => ahead(view, history)) },
 };
@@ -27,7 +29,7 @@ export const rule: Rule = {
 function ahead(view: PointEvaluation, history: History): readonly FindingDraft[] {
   const { quantity, drift, reached, tolerance } = history;
   const next = view.checkPlan.due;
-  const [perYear, timeLeft] = [view.facts.get(`${quantity}/drift`), view.facts.get(`${quantity}/tolerance-reached`)];
+  const [perYear, timeLeft] = [view.facts.get(driftInAYear(quantity)), view.facts.get(timeToTolerance(quantity))];
   if (next === undefined || tolerance === undefined || !drift.ok || !drift.value.isSignificant) return [];
   const expected = reached?.expected;
   if (!isKnown(perYear) || !isKnown(timeLeft) || expected === undefined || expected >= next.due) return [];
@@ -54,7 +56,7 @@ function lastReading({ errors }: History): readonly Related[] {
 
 function shorterInterval({ facts, point }: PointEvaluation): readonly FixDraft[] {
   const interval = point.checks?.value.interval;
-  const proposed = facts.get('check/proposed-interval');
+  const proposed = facts.get(proposedInterval);
   if (!isKnown(proposed) || interval === undefined || proposed.value >= interval.value.value) return [];
   const text = writeQuantity(proposed.value, proposed.dimension);
   return [

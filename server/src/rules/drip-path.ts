@@ -1,4 +1,9 @@
-import { type Fact, isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
+import type { Facts } from '../evaluate/facts/declared-fact.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
+import type { SurfaceFacts } from '../evaluate/mounting/surface-facts.ts';
+import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { Rule } from './rule.ts';
@@ -16,11 +21,11 @@ export const rule: Rule = {
     'Horizontal probes whose fitting is insulated, or whose fitting insulation alone would keep dry: insulation-missing speaks of those. Probes in sample lines, and air that never condenses.',
   sources: ['common practice, no source'],
   facts: [
-    'humidity-at-sensor-unheated',
-    'fitting-margin',
-    'fitting-inner-surface',
-    'wall-margin',
-    'wall-inner-surface',
+    humidityAtUnheatedSensor,
+    fittingSurface.margin,
+    fittingSurface.innerSurface,
+    wallSurface.margin,
+    wallSurface.innerSurface,
   ],
   fixes: ['choice'],
   check: {
@@ -51,23 +56,23 @@ interface Wet {
 
 /** Wherever condensate comes from, it runs down to the sensor of a probe whose head is up. */
 function condensesSomewhere({ facts, settings, space }: PointEvaluation): Wet | undefined {
-  const humidity = facts.get('humidity-at-sensor-unheated');
+  const humidity = facts.get(humidityAtUnheatedSensor);
   if (isKnown(humidity) && humidity.value > settings.unheatedHumidityLimit.value)
     return { fact: humidity, words: `the air reaches ${showFact(humidity)}${atCorner(humidity)}` };
-  const fitting = belowDewPoint(facts, 'fitting', 'the fitting');
-  return fitting ?? (space === undefined ? undefined : belowDewPoint(space.facts, 'wall', 'the wall'));
+  const fitting = belowDewPoint(facts, fittingSurface, 'the fitting');
+  return fitting ?? (space === undefined ? undefined : belowDewPoint(space.facts, wallSurface, 'the wall'));
 }
 
 /** Along a level stem only what condenses at a bare fitting is likely to run. */
 function bareFittingCondenses({ facts, point }: PointEvaluation): Wet | undefined {
   const insulation = point.humidityProbe?.value.mounting?.value.insulation;
   const bare = insulation === undefined || insulation.value.value <= 0;
-  if (!bare || isKnown(facts.get('fitting-insulation-needed'))) return undefined;
-  return belowDewPoint(facts, 'fitting', 'the bare fitting');
+  if (!bare || isKnown(facts.get(fittingSurface.insulationNeeded))) return undefined;
+  return belowDewPoint(facts, fittingSurface, 'the bare fitting');
 }
 
-function belowDewPoint(facts: ReadonlyMap<string, Fact>, part: 'fitting' | 'wall', words: string): Wet | undefined {
-  const [margin, surface] = [facts.get(`${part}-margin`), facts.get(`${part}-inner-surface`)];
+function belowDewPoint<Subject>(facts: Facts<Subject>, of: SurfaceFacts<Subject>, words: string): Wet | undefined {
+  const [margin, surface] = [facts.get(of.margin), facts.get(of.innerSurface)];
   if (!isKnown(margin) || !isKnown(surface) || margin.value >= 0) return undefined;
   return {
     fact: surface,

@@ -1,8 +1,9 @@
+import { boxFacts } from '../evaluate/air/envelope-facts.ts';
 import type { Impossibility } from '../evaluate/air/envelope-limits.ts';
 import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
-import { pressureExtreme } from '../evaluate/air/pressure-extreme.ts';
-import { showFact } from '../evaluate/facts/fact.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
+import { lowestPressure } from '../evaluate/air/pressure-facts.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
+import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
@@ -19,13 +20,7 @@ export const rule: Rule = {
   leavesAlone:
     'Boxes whose highest dew point lies above the lowest temperature only: they are cut at saturation, and envelope-saturates says so.',
   sources: ['IAPWS SR1-86(1992)', 'Greenspan 1976 in the coefficients of Hardy 1998'],
-  facts: [
-    'envelope/PHASE/highest-humidity',
-    'envelope/PHASE/highest-dew-point',
-    'envelope/PHASE/lowest-depression',
-    'envelope/PHASE/highest-vapour-pressure',
-    'pressure/lowest',
-  ],
+  facts: [...Object.values(boxFacts), lowestPressure],
   fixes: ['choice'],
   check: {
     space: (space) => [...withoutPressure(space), ...space.phases.flatMap((phase) => impossiblePhase(phase, space))],
@@ -35,8 +30,8 @@ export const rule: Rule = {
 /** Against the air outside a pressure may be written lower than a vacuum. */
 function withoutPressure(space: SpaceEvaluation): readonly FindingDraft[] {
   const { pressure } = space.located.value;
-  const lowest = pressureExtreme(space, 'lowest');
-  if (pressure === undefined || space.pressure.source !== 'given' || lowest.value > 0) return [];
+  const lowest = space.facts.get(lowestPressure);
+  if (pressure === undefined || space.pressure.source !== 'given' || !isKnown(lowest) || lowest.value > 0) return [];
   return [
     {
       message: `The pressure goes down to ${showFact(lowest)}, absolute, and air has a pressure above zero: nothing is computed in this space. Give the absolute pressure, or that against the air outside with (g) behind it.`,
@@ -46,10 +41,14 @@ function withoutPressure(space: SpaceEvaluation): readonly FindingDraft[] {
   ];
 }
 
-function impossiblePhase(phase: PhaseEvaluation, { located }: SpaceEvaluation): readonly FindingDraft[] {
+function impossiblePhase(phase: PhaseEvaluation, { located, facts }: SpaceEvaluation): readonly FindingDraft[] {
   const { impossible, envelope } = phase;
   if (impossible === undefined) return [];
-  const { found, limit, kind } = impossible;
+  const { kind } = impossible;
+  const [found, limit] = [impossible.found, impossible.limit].map(({ fact }) =>
+    facts.get(boxFacts[fact](envelope.phase)),
+  );
+  if (!isKnown(found) || !isKnown(limit)) return [];
   const { pressure } = located.value;
   const ofPressure = kind === 'vapour-over-pressure' && pressure !== undefined;
   const related = ofPressure
@@ -57,7 +56,7 @@ function impossiblePhase(phase: PhaseEvaluation, { located }: SpaceEvaluation): 
     : { message: 'The air temperature of the envelope.', origin: envelope.temperature.origin };
   return [
     {
-      message: words(impossible),
+      message: words(kind, found, limit),
       origin: envelope.humidity.origin,
       facts: [found, limit],
       related: [related],
@@ -66,7 +65,7 @@ function impossiblePhase(phase: PhaseEvaluation, { located }: SpaceEvaluation): 
   ];
 }
 
-function words({ kind, found, limit }: Impossibility): string {
+function words(kind: Impossibility['kind'], found: KnownFact, limit: KnownFact): string {
   const corner = inCorner(found);
   const [reached, bound] = [showFact(found), showFact(limit)];
   switch (kind) {

@@ -1,6 +1,7 @@
+import { boxFacts } from '../evaluate/air/envelope-facts.ts';
 import type { SaturationCut } from '../evaluate/air/envelope-limits.ts';
 import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
-import { showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { renameKey, replaceScalar } from '../syntax/edit.ts';
 import type { FixDraft, Rule } from './rule.ts';
@@ -13,14 +14,16 @@ export const rule: Rule = {
   why: 'A box lets every dew point occur at every temperature. Where the highest dew point lies above the lowest temperature, 100 %RH belongs to the envelope, and every point in it is judged by that.',
   mend: 'Where temperature and dew point move together, give the dew-point depression instead. Where the air does saturate, nothing needs mending.',
   sources: ['IAPWS SR1-86(1992)', 'Greenspan 1976 in the coefficients of Hardy 1998'],
-  facts: ['envelope/PHASE/highest-dew-point', 'envelope/PHASE/lowest-temperature'],
+  facts: [boxFacts['highest-dew-point'], boxFacts['lowest-temperature']],
   fixes: ['choice'],
   check: {
-    space: ({ phases }) =>
+    space: ({ phases, facts }) =>
       phases.flatMap((phase) => {
         const { cut, envelope } = phase;
         if (cut === undefined) return [];
-        const { highestDewPoint, lowestTemperature } = cut;
+        const highestDewPoint = facts.get(boxFacts['highest-dew-point'](envelope.phase));
+        const lowestTemperature = facts.get(boxFacts['lowest-temperature'](envelope.phase));
+        if (!isKnown(highestDewPoint) || !isKnown(lowestTemperature)) return [];
         const corner = lowestTemperature.at === undefined ? '100 %RH' : showCorner(lowestTemperature.at);
         return {
           message: `The highest dew point, ${showFact(highestDewPoint)}, lies above the lowest air temperature, ${showFact(lowestTemperature)}: the envelope is cut at saturation and reaches ${corner}. Where the two move together, give the dew-point depression instead.`,

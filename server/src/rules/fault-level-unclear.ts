@@ -1,8 +1,14 @@
-import { showFact } from '../evaluate/facts/fact.ts';
+import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import type { SignalUse } from '../evaluate/resolved/signal-use.ts';
-import { failureCurrents, faultLevel, type GivenFaultLevel, isOwnReading } from '../evaluate/signals/fault-level.ts';
+import {
+  failureCurrents,
+  faultCurrent,
+  faultLevel,
+  type GivenFaultLevel,
+  isOwnReading,
+} from '../evaluate/signals/fault-level.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
@@ -17,7 +23,7 @@ export const rule: Rule = {
   mend: 'Let the output go to 3.6 mA or 21 mA on a fault, and let the receiver report it. A loop that begins at 0 mA has 21 mA alone.',
   leavesAlone: 'Loops without a fault current that feed no alarm.',
   sources: ['NAMUR NE 43'],
-  facts: ['signal/SIGNAL/fault-current'],
+  facts: [faultCurrent],
   fixes: ['choice'],
   check: { point: (view) => view.signals.flatMap((use) => unclear(view, use)) },
 };
@@ -41,8 +47,9 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
     ];
   }
   const why = fault?.kind === 'given' ? whyUnclear(use, fault) : undefined;
-  if (fault?.kind !== 'given' || why === undefined) return [];
-  const { fact, given, byDefault } = fault;
+  const fact = view.facts.get(faultCurrent(name));
+  if (fault?.kind !== 'given' || why === undefined || !isKnown(fact)) return [];
+  const { given, byDefault } = fault;
   return [
     {
       message: `On a fault ${name} goes to ${showFact(fact)}, ${why}. ${mendWords(use)}.`,
@@ -55,10 +62,11 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
 }
 
 /** Undefined where every input takes it for a fault. */
-function whyUnclear(use: SignalUse, { level, fact }: GivenFaultLevel): string | undefined {
+function whyUnclear(use: SignalUse, { level, given }: GivenFaultLevel): string | undefined {
   if (level === 'measuring')
     return 'inside the readings of NAMUR NE 43, 3.8 to 20.5 mA, so that a fault looks like a reading';
-  if (isOwnReading(use, fact.value)) return 'which this loop shows as a reading too, so that a fault looks like one';
+  if (isOwnReading(use, given.value.value))
+    return 'which this loop shows as a reading too, so that a fault looks like one';
   return level === 'failure-low' || level === 'failure-high'
     ? undefined
     : 'between the readings and the faults of NAMUR NE 43, so that not every input takes it for a fault';

@@ -1,11 +1,13 @@
 import { remembered } from '../base/remembered.ts';
 import { exceeds } from '../base/rounding.ts';
+import { overPressure } from '../evaluate/air/pressure-facts.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { isUnread } from '../evaluate/facts/unread.ts';
 import { burnLimitPassed } from '../evaluate/mounting/hot-surface.ts';
+import { wallOuterSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Hazard } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
@@ -28,7 +30,7 @@ export const rule: Rule = {
     'Directive 2014/68/EU applies above 0.5 bar over the air outside; at second hand',
     'IEC 61140, extra-low voltage up to 50 V a.c. (120 V d.c.); at second hand',
   ],
-  facts: ['wall-outer-surface', 'over-pressure'],
+  facts: [wallOuterSurface, overPressure],
   fixes: ['choice'],
   check: {
     site: (view) => view.spaces.flatMap((space) => unnamed(space, pointsOfSpace(view, space))),
@@ -71,7 +73,7 @@ function unnamed(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
 }
 
 function hotSurface({ facts }: SpaceEvaluation): readonly Implied[] {
-  const surface = facts.get('wall-outer-surface');
+  const surface = facts.get(wallOuterSurface);
   const limit = isKnown(surface) ? burnLimitPassed(surface.value) : undefined;
   if (!isKnown(surface) || limit === undefined) return [];
   const from = showQuantity(limit.fromCelsius, 'temperature');
@@ -80,7 +82,7 @@ function hotSurface({ facts }: SpaceEvaluation): readonly Implied[] {
 }
 
 function pressure({ facts, located }: SpaceEvaluation): readonly Implied[] {
-  const over = facts.get('over-pressure');
+  const over = facts.get(overPressure);
   if (!isKnown(over) || !exceeds(over.value, PRESSURE_LIMIT)) return [];
   const given = located.value.pressure;
   const limit = showQuantity(PRESSURE_LIMIT, 'pressure');

@@ -1,12 +1,13 @@
 import { exceeds } from '../base/rounding.ts';
+import { highest } from '../evaluate/air/quantity-range.ts';
+import { highestHeadTemperature, riseToSet } from '../evaluate/dryness/dryness.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { quantityExtreme } from '../evaluate/space.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FixDraft, Rule } from './rule.ts';
-import { riseToSet, switchHeaterOff, useModelThatHeats } from './support/heater-fixes.ts';
+import { riseWanted, switchHeaterOff, useModelThatHeats } from './support/heater-fixes.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
 
@@ -19,19 +20,19 @@ export const rule: Rule = {
   mend: 'Lower the rise where a lower one still keeps the sensor dry, or choose a model that bears more heat.',
   leavesAlone: 'Air that alone is too hot for the model: outside-range speaks of that.',
   sources: ["the maker's data sheet, as the kit gives it"],
-  facts: ['highest-head-temperature', 'rise-to-set'],
+  facts: [highestHeadTemperature, riseToSet],
   fixes: ['choice'],
   check: {
     point: (view) => {
       const { heater, space, humidityProbeModel: ref } = view;
       const range = ref?.model?.value.ranges?.value.temperature;
-      const hottest = view.facts.get('highest-head-temperature');
+      const hottest = view.facts.get(highestHeadTemperature);
       if (space === undefined || heater.rise === undefined || ref === undefined || range === undefined) return [];
-      const air = quantityExtreme(space, 'air-temperature', 'highest');
+      const air = space.facts.get(highest('air-temperature'));
       const bears = range.value.high;
       if (!isKnown(hottest) || !isKnown(air) || !exceeds(hottest.value, bears) || modelHasNoHeater(view)) return [];
       if (exceeds(air.value, bears)) return [];
-      const needed = riseToSet(view);
+      const needed = riseWanted(view);
       const lower = needed !== undefined && ownModelHeats(view, needed.value) ? needed : undefined;
       const limit = showQuantity(bears, 'temperature');
       return [

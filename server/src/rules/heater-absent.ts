@@ -1,3 +1,4 @@
+import { humidityAtUnheatedSensor, riseToSet } from '../evaluate/dryness/dryness.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { Rule } from './rule.ts';
 import { switchHeaterOff, useModelThatHeats } from './support/heater-fixes.ts';
@@ -10,7 +11,7 @@ export const rule: Rule = {
   why: 'The probe stays as cold as the air, and whoever relies on the heater finds a wet sensor.',
   mend: 'Choose a model that has a heater, or switch the heater off where the sensor stays dry without it.',
   sources: ["the maker's data sheet, as the kit gives it"],
-  facts: ['rise-to-set', 'humidity-at-sensor-unheated'],
+  facts: [riseToSet, humidityAtUnheatedSensor],
   fixes: ['choice'],
   check: {
     point: (view) => {

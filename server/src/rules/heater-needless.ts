@@ -1,4 +1,5 @@
 import { exceeds } from '../base/rounding.ts';
+import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { Rule } from './rule.ts';
@@ -18,12 +19,12 @@ export const rule: Rule = {
   mend: 'Switch the heater off.',
   leavesAlone: 'Heads that enter some phase colder than its dew point: their heater is needed then.',
   sources: ['common practice, no source'],
-  facts: ['humidity-at-sensor-unheated'],
+  facts: [humidityAtUnheatedSensor],
   fixes: ['choice'],
   check: {
     point: (view) => {
       const mode = view.heater.located?.value.mode;
-      const humidity = view.facts.get('humidity-at-sensor-unheated');
+      const humidity = view.facts.get(humidityAtUnheatedSensor);
       if (!view.heater.on || mode === undefined || !isKnown(humidity) || exceeds(humidity.value, NEEDS_NO_HEAT))
         return [];
       if (startsCold(view) || modelHasNoHeater(view)) return [];

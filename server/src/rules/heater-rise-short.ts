@@ -1,10 +1,11 @@
 import { exceeds } from '../base/rounding.ts';
+import { humidityAtSensor, riseToSet } from '../evaluate/dryness/dryness.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { Rule } from './rule.ts';
-import { riseToSet } from './support/heater-fixes.ts';
+import { riseWanted } from './support/heater-fixes.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
 
@@ -18,13 +19,13 @@ export const rule: Rule = {
   leavesAlone:
     'Models without a heater: heater-absent speaks of those. What the heater reaches in moving air: heater-rise-unreachable does.',
   sources: ['IAPWS SR1-86(1992)', 'Greenspan 1976 in the coefficients of Hardy 1998'],
-  facts: ['humidity-at-sensor', 'rise-to-set'],
+  facts: [humidityAtSensor, riseToSet],
   fixes: ['safe'],
   check: {
     point: (view) => {
       const { rise } = view.heater;
-      const humidity = view.facts.get('humidity-at-sensor');
-      const needed = riseToSet(view);
+      const humidity = view.facts.get(humidityAtSensor);
+      const needed = riseWanted(view);
       const limit = view.settings.sensorHumidityLimit;
       if (rise === undefined || !isKnown(humidity) || needed === undefined || modelHasNoHeater(view)) return [];
       if (!exceeds(humidity.value, limit.value)) return [];

@@ -1,10 +1,13 @@
+import { riseToSet } from '../evaluate/dryness/dryness.ts';
+import { largestRiseToAsk, riseReachable } from '../evaluate/dryness/reachable-rise.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
-import { riseToSet } from './support/heater-fixes.ts';
+import { riseWanted } from './support/heater-fixes.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
 
@@ -20,22 +23,22 @@ export const rule: Rule = {
     'Churchill and Bernstein 1977; Churchill and Chu 1975',
     'heat balance of head and stem: Incropera, sections 3.6 and 9.9',
   ],
-  facts: ['rise-reachable', 'largest-rise-to-ask', 'rise-to-set', 'voltage-at-probe'],
+  facts: [riseReachable, largestRiseToAsk, riseToSet, voltageAtProbe],
   fixes: ['choice'],
   check: { point: unreachable },
 };
 
 function unreachable(view: PointEvaluation): readonly FindingDraft[] {
   const { heater, facts } = view;
-  const reachable = facts.get('rise-reachable');
+  const reachable = facts.get(riseReachable);
   const asked = heater.rise?.value.value;
-  const needed = riseToSet(view);
+  const needed = riseWanted(view);
   const model = view.humidityProbeModel?.model?.value.heater?.value;
   const power = model?.power;
   if (!heater.on || !isKnown(reachable) || power === undefined || modelHasNoHeater(view) || supplyLow(view)) return [];
   const tooMuchAsked = asked !== undefined && asked > reachable.value;
   if (!tooMuchAsked && (needed === undefined || needed.value <= reachable.value)) return [];
-  const voltage = facts.get('voltage-at-probe');
+  const voltage = facts.get(voltageAtProbe);
   const watts = showQuantity(power.value.value, 'power');
   const volts = isKnown(voltage) ? `, with ${showFact(voltage)} at the probe` : '';
   const wanted = tooMuchAsked
@@ -73,7 +76,7 @@ interface Mend {
 
 /** Less may be asked where that still keeps the sensor dry. */
 function lowerRise({ facts, heater }: PointEvaluation, needed: KnownFact | undefined): Mend {
-  const largest = facts.get('largest-rise-to-ask');
+  const largest = facts.get(largestRiseToAsk);
   const suffices = isKnown(largest) && largest.value > 0 && (needed?.value ?? 0) <= largest.value;
   if (!suffices)
     return { words: 'Choose a model with more power, or move the point into slower air.', facts: [], fixes: [] };
@@ -90,7 +93,7 @@ function lowerRise({ facts, heater }: PointEvaluation, needed: KnownFact | undef
 }
 
 function supplyLow({ facts, humidityProbeModel }: PointEvaluation): boolean {
-  const voltage = facts.get('voltage-at-probe');
+  const voltage = facts.get(voltageAtProbe);
   const minimum = humidityProbeModel?.model?.value.heater?.value.minimumVoltage?.value.value;
   return isKnown(voltage) && minimum !== undefined && voltage.value < minimum;
 }

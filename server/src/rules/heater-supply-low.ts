@@ -1,5 +1,6 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { conductorNeeded, voltageAtProbe } from '../evaluate/supply/facts.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
@@ -17,7 +18,7 @@ export const rule: Rule = {
   leavesAlone:
     'Supplies under the range of the probe itself: supply-out-of-range speaks of those. On a service cable it is information: the low-supply notice is expected there and clears on the installed supply.',
   sources: ["IEC 60228 and Ohm's law", "the maker's data sheet, as the kit gives it", 'common practice, no source'],
-  facts: ['voltage-at-probe', 'conductor-needed'],
+  facts: [voltageAtProbe, conductorNeeded],
   fixes: ['choice'],
   check: { point: tooLow },
 };
@@ -32,8 +33,8 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
     { message: `The heater works from ${least}.`, origin: minimum.origin, file: humidityProbeModel?.file ?? '' },
     ...heaterIsOn(view),
   ];
-  const reached = facts.get('voltage-at-probe');
-  const needed = facts.get('conductor-needed');
+  const reached = facts.get(voltageAtProbe);
+  const needed = facts.get(conductorNeeded);
   if (supply.value.kind?.value === 'service-cable') {
     if (isKnown(reached) && reached.value >= minimum.value.value) return [];
     const brings = isKnown(reached) ? `brings ${showFact(reached)}` : 'is not known to bring that';

@@ -1,3 +1,5 @@
+import { airTemperatureCost, airTemperatureError } from '../evaluate/air-temperature/cost.ts';
+import { insertionNeeded, insulationNeeded } from '../evaluate/air-temperature/remedies.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
@@ -19,7 +21,7 @@ export const rule: Rule = {
     'Bird, Stewart and Lightfoot, Transport Phenomena, example 10.7-1',
     'a third of the tolerance for one error: common practice, no source',
   ],
-  facts: ['QUANTITY/stem-conduction-error', 'QUANTITY/stem-conduction-cost', 'QUANTITY/insertion-needed'],
+  facts: [airTemperatureError['stem-conduction'], airTemperatureCost['stem-conduction'], insertionNeeded],
   fixes: ['choice'],
   check: { point: (view) => THERMOMETERS.flatMap((thermometer) => tooShort(view, thermometer)) },
 };
@@ -29,8 +31,8 @@ function tooShort(view: PointEvaluation, thermometer: ThermometerKind): readonly
   const mounting = mountingOf(view, thermometer);
   const insertion = mounting?.value.insertion;
   if (costly === undefined || mounting === undefined || insertion === undefined) return [];
-  if (neededByAll(view, thermometer, 'insulation-needed') !== undefined) return [];
-  const needed = neededByAll(view, thermometer, 'insertion-needed');
+  if (neededByAll(view, thermometer, insulationNeeded) !== undefined) return [];
+  const needed = neededByAll(view, thermometer, insertionNeeded);
   const present = showQuantity(insertion.value.value, 'length');
   const mend =
     needed === undefined

@@ -1,4 +1,6 @@
+import { insulationNeeded } from '../evaluate/air-temperature/remedies.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import type { Located } from '../model/located.ts';
@@ -20,7 +22,7 @@ export const rule: Rule = {
   leavesAlone:
     'Insulated fittings in air so close to its dew point that no usual collar, up to 50 mm, keeps them dry: there the attitude counts, and drip-path looks at it. Points whose wall or surroundings are not given, and sample lines.',
   sources: ['ISO 6946', 'collars of up to 50 mm: common practice, no source'],
-  facts: ['fitting-margin', 'fitting-inner-surface', 'fitting-insulation-needed', 'QUANTITY/insulation-needed'],
+  facts: [fittingSurface.margin, fittingSurface.innerSurface, fittingSurface.insulationNeeded, insulationNeeded],
   fixes: ['choice'],
   check: {
     point: (view) => {
@@ -37,9 +39,11 @@ type Mounting = Located<HumidityProbeMounting | AirTemperatureProbeMounting>;
 
 function condensingFitting(view: PointEvaluation): readonly FindingDraft[] {
   const mounting = view.point.humidityProbe?.value.mounting;
-  const [margin, surface, needed] = ['fitting-margin', 'fitting-inner-surface', 'fitting-insulation-needed'].map((id) =>
-    view.facts.get(id),
-  );
+  const [margin, surface, needed] = [
+    fittingSurface.margin,
+    fittingSurface.innerSurface,
+    fittingSurface.insulationNeeded,
+  ].map((key) => view.facts.get(key));
   if (mounting === undefined || !isKnown(margin) || !isKnown(surface) || margin.value >= 0) return [];
   if (margin.at === undefined) return [];
   const { insulation } = mounting.value;
@@ -64,7 +68,7 @@ function condensingFitting(view: PointEvaluation): readonly FindingDraft[] {
 
 function pulledByWall(view: PointEvaluation, thermometer: ThermometerKind): readonly FindingDraft[] {
   const costly = costliestError(view, thermometer, 'stem-conduction');
-  const needed = neededByAll(view, thermometer, 'insulation-needed');
+  const needed = neededByAll(view, thermometer, insulationNeeded);
   const mounting = mountingOf(view, thermometer);
   if (costly === undefined || needed === undefined || mounting === undefined) return [];
   return [

@@ -1,8 +1,10 @@
-import { showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { exceeds } from '../base/rounding.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
+import { isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { factOf } from '../evaluate/facts/remembered-facts.ts';
 import { boundOf, dimensionOfBounded, titleOfBounded, widenedBounds } from '../evaluate/recorded/bounds.ts';
-import { passedBounds, shareOutside } from '../evaluate/recorded/facts.ts';
+import { farthestBeyond, passedBounds, shareOutside } from '../evaluate/recorded/facts.ts';
 import { OUTSIDE_LIMIT, type RecordingSummary } from '../evaluate/recorded/summary.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
 import { showQuantity, showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule, VisitView } from './rule.ts';
@@ -17,7 +19,7 @@ export const rule: Rule = {
   leavesAlone:
     'Recordings that were not read: DuckDB is not installed, the log is not there, or nothing says which of its columns holds what. Time without a value, which the hover of the recording tells.',
   sources: ['common practice, no source'],
-  facts: ['recording/share-outside', 'recording/PHASE/QUANTITY/highest', 'recording/PHASE/QUANTITY/lowest'],
+  facts: [shareOutside, farthestBeyond],
   fixes: ['choice'],
   check: { visit: outsideEnvelope },
 };
@@ -25,9 +27,10 @@ export const rule: Rule = {
 function outsideEnvelope({ visited, recording }: VisitView): readonly FindingDraft[] {
   if (visited.state !== 'found' || recording?.answer?.kind !== 'summary') return [];
   const { summary } = recording.answer;
-  const share = shareOutside(recording, summary);
-  const [longest] = passedBounds(recording, summary, visited.site.file);
-  if (share.value <= OUTSIDE_LIMIT || longest === undefined) return [];
+  const summarised = { recording, summary, siteFile: visited.site.file };
+  const share = factOf(shareOutside, summarised);
+  const [longest] = passedBounds(summarised);
+  if (!isKnown(share) || !exceeds(share.value, OUTSIDE_LIMIT) || longest === undefined) return [];
   const { log, space } = recording;
   const { phase, farthest, excess } = longest;
   const { quantity, side, limit, at } = excess;

@@ -1,4 +1,5 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { largestLoopLoad, loopVoltageLeft } from '../evaluate/supply/loop-facts.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
 
@@ -11,17 +12,14 @@ export const rule: Rule = {
   mend: 'Lower the load in the loop, or raise the supply voltage.',
   leavesAlone: 'Loops whose load is not given, and transmitters whose least voltage the kit does not give.',
   sources: ['NAMUR NE 43', "Kirchhoff's voltage law"],
-  facts: ['signal/SIGNAL/loop-voltage-left', 'signal/SIGNAL/largest-loop-load'],
+  facts: [loopVoltageLeft, largestLoopLoad],
   fixes: [],
   check: {
     point: ({ point, facts, transmitterModel, settings }) => {
       const minimum = transmitterModel?.model?.value.loopMinimumVoltage;
       if (minimum === undefined) return [];
       return [...(point.signals?.value ?? [])].flatMap(([name, { value: signal, origin, keyOrigin }]) => {
-        const [left, largest] = [
-          facts.get(`signal/${name}/loop-voltage-left`),
-          facts.get(`signal/${name}/largest-loop-load`),
-        ];
+        const [left, largest] = [facts.get(loopVoltageLeft(name)), facts.get(largestLoopLoad(name))];
         const load = signal.kind === 'current-loop' ? signal.load : undefined;
         const shared = settings.header?.defaults?.value.loopLoad;
         const given = load ?? shared;

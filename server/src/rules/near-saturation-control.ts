@@ -1,7 +1,12 @@
 import { exceeds } from '../base/rounding.ts';
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/facts/fact.ts';
-import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
+import { highestReported } from '../evaluate/resolved/report-range.ts';
+import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
+import { depressionAtClear, depressionAtLimit } from '../evaluate/signals/alarm-depression.ts';
+import { uncertaintyNearLimit } from '../evaluate/signals/alarm-facts.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { textOf } from '../syntax/cursor.ts';
@@ -25,7 +30,7 @@ export const rule: Rule = {
   leavesAlone:
     'Reports without a tolerance, or whose uncertainty is larger than it: tolerance-missed speaks of those. Alarms below a limit. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
   sources: ['JCGM 106:2012', 'common practice, no source'],
-  facts: ['relative-humidity/highest', 'relative-humidity/expanded-uncertainty', 'alarm/ALARM/expanded-uncertainty'],
+  facts: [highestReported, expandedUncertainty, uncertaintyNearLimit],
   fixes: ['choice'],
   check: {
     point: (view) => [
@@ -39,7 +44,10 @@ export const rule: Rule = {
 function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluation): readonly FindingDraft[] {
   const { quantity, report } = evaluated;
   const { tolerance } = report.value;
-  const [highest, expanded] = ['highest', 'expanded-uncertainty'].map((id) => view.facts.get(`${quantity}/${id}`));
+  const [highest, expanded] = [
+    view.facts.get(highestReported(quantity)),
+    view.facts.get(expandedUncertainty(quantity)),
+  ];
   if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
   const budgets = view.budgets.get(quantity);
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
@@ -61,7 +69,7 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
 
 function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, direction, limit } = alarm;
-  const expanded = view.facts.get(`alarm/${name}/expanded-uncertainty`);
+  const expanded = view.facts.get(uncertaintyNearLimit(name));
   if (quantity !== 'relative-humidity' || direction !== 'above' || !isKnown(expanded)) return [];
   const tolerance = view.point.reports?.value.get(quantity)?.value.tolerance?.value.value ?? SATURATED;
   const isMissed = expanded.value > tolerance;
@@ -105,9 +113,7 @@ function withSourceOf({ value }: ReportEvaluation['report']): string {
 
 /** None at saturation itself: no depression is below 0 K. */
 function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
-  const [limit, clear] = ['depression-at-limit', 'depression-at-clear'].map((id) =>
-    view.facts.get(`alarm/${alarm.name}/${id}`),
-  );
+  const [limit, clear] = [depressionAtLimit, depressionAtClear].map((fact) => view.facts.get(fact(alarm.name)));
   const report = view.reports.find(({ quantity }) => quantity === 'relative-humidity')?.report;
   const all = view.point.reports;
   const { cursor } = alarm.located;

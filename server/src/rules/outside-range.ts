@@ -1,9 +1,12 @@
 import { exceeds } from '../base/rounding.ts';
+import { highestPressure, lowestPressure } from '../evaluate/air/pressure-facts.ts';
+import { highest, lowest } from '../evaluate/air/quantity-range.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
+import { humidityAtSensor } from '../evaluate/dryness/dryness.ts';
 import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/equipment/model-limits.ts';
 import type { ModelRef } from '../evaluate/equipment/models.ts';
 import { type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { inSampleLine } from '../evaluate/resolved/mounted-stem.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { QuantityRange } from '../quantity/quantity.ts';
@@ -21,14 +24,7 @@ export const rule: Rule = {
   leavesAlone:
     'Heads that only their own heater takes over the range: head-too-hot speaks of those. Temperature and humidity of a probe in a sample line: they are those of the line. A heated head counts with the highest humidity that its sensor sees.',
   sources: ["the maker's data sheet, as the kit gives it"],
-  facts: [
-    'air-temperature/highest',
-    'air-temperature/lowest',
-    'humidity-at-sensor',
-    'relative-humidity/lowest',
-    'pressure/highest',
-    'pressure/lowest',
-  ],
+  facts: [highest, lowest, humidityAtSensor, highestPressure, lowestPressure],
   fixes: [],
   check: {
     point: ({ space, point, facts, humidityProbeModel, airTemperatureProbeModel }) => {
@@ -47,7 +43,7 @@ export const rule: Rule = {
       };
       const isAway = inSampleLine(point.humidityProbe?.value.mounting?.value);
       const temperatures = isAway ? NOT_KNOWN : airTemperatureEnds(space);
-      const humidities = isAway ? NOT_KNOWN : humidityEnds(space, facts.get('humidity-at-sensor'));
+      const humidities = isAway ? NOT_KNOWN : humidityEnds(space, facts.get(humidityAtSensor));
       return [
         ...leaves(space, humidityProbe, 'air', humidityRanges?.temperature, temperatures),
         ...leaves(space, humidityProbe, 'relative humidity', humidityRanges?.relativeHumidity, humidities),
@@ -72,7 +68,7 @@ function leaves(
   { words, named, ref }: Installed,
   what: string,
   range: Located<QuantityRange> | undefined,
-  [lowest, highest]: RangeEnds,
+  [least, most]: RangeEnds,
 ): readonly FindingDraft[] {
   if (range === undefined || named === undefined || ref === undefined) return [];
   const { low, high, dimension } = range.value;
@@ -90,11 +86,9 @@ function leaves(
     };
   };
   return [
-    ...(highest !== undefined && exceeds(highest.value, high)
-      ? [finding(highest, highest.value - high, 'reaches', 'above')]
-      : []),
-    ...(lowest !== undefined && exceeds(low, lowest.value)
-      ? [finding(lowest, low - lowest.value, 'goes down to', 'below')]
+    ...(most !== undefined && exceeds(most.value, high) ? [finding(most, most.value - high, 'reaches', 'above')] : []),
+    ...(least !== undefined && exceeds(low, least.value)
+      ? [finding(least, low - least.value, 'goes down to', 'below')]
       : []),
   ];
 }

@@ -1,6 +1,9 @@
+import { pressureFromAltitude, pressureToGive } from '../evaluate/air/pressure-facts.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
-import type { PointEvaluation, ReportEvaluation } from '../evaluate/point.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
+import type { PointEvaluation } from '../evaluate/point.ts';
+import { pressureEffect } from '../evaluate/resolved/report-range.ts';
+import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair } from '../syntax/edit.ts';
@@ -18,7 +21,7 @@ export const rule: Rule = {
   leavesAlone:
     'Relative humidity, dew point, frost point and vapour pressure, which need no pressure. It is one finding for each space, however many points need its pressure.',
   sources: ['ISO 2533:1975', 'weather of 3 kPa to either side: common practice, no source'],
-  facts: ['pressure-from-altitude', 'pressure-to-give', 'QUANTITY/pressure-effect'],
+  facts: [pressureFromAltitude, pressureToGive, pressureEffect],
   fixes: ['safe', 'choice'],
   check: {
     site: (view) =>
@@ -38,7 +41,7 @@ interface Need {
 }
 
 function missing(space: SpaceEvaluation, points: readonly PointEvaluation[]): readonly FindingDraft[] {
-  const computed = space.facts.get('pressure-from-altitude');
+  const computed = space.facts.get(pressureFromAltitude);
   if (!isKnown(computed)) return [];
   const [first, ...others] = points.flatMap(needsOf);
   if (first === undefined) return [];
@@ -64,7 +67,7 @@ function missing(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
 
 function needsOf(point: PointEvaluation): readonly Need[] {
   return point.reports.flatMap((evaluated) => {
-    const effect = point.facts.get(`${evaluated.quantity}/pressure-effect`);
+    const effect = point.facts.get(pressureEffect(evaluated.quantity));
     return isKnown(effect) ? [{ point, evaluated, effect }] : [];
   });
 }
@@ -75,7 +78,7 @@ function quantityOf({ evaluated }: Need): string {
 
 /** Safe only where the altitude is known: it says in the file what is computed with anyway. */
 function insertIntoSpace(space: SpaceEvaluation): readonly FixDraft[] {
-  const rounded = space.facts.get('pressure-to-give');
+  const rounded = space.facts.get(pressureToGive);
   if (!isKnown(rounded)) return [];
   const text = writeQuantity(rounded.value, rounded.dimension);
   const edits = [appendPair(space.located.cursor, 'pressure', text)];
@@ -85,7 +88,7 @@ function insertIntoSpace(space: SpaceEvaluation): readonly FixDraft[] {
 }
 
 function insertIntoReport(space: SpaceEvaluation, { evaluated }: Need): readonly FixDraft[] {
-  const rounded = space.facts.get('pressure-to-give');
+  const rounded = space.facts.get(pressureToGive);
   if (!isKnown(rounded)) return [];
   const edits = [appendPair(evaluated.report.cursor, 'pressure', writeQuantity(rounded.value, rounded.dimension))];
   return [

@@ -1,3 +1,5 @@
+import { airTemperatureCost, airTemperatureError } from '../evaluate/air-temperature/cost.ts';
+import { spacingNeeded } from '../evaluate/air-temperature/remedies.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
@@ -19,7 +21,7 @@ export const rule: Rule = {
     'Schlichting, Boundary-Layer Theory, plane turbulent wake, from memory',
     'a third of the tolerance for one error: common practice, no source',
   ],
-  facts: ['QUANTITY/head-warming-error', 'QUANTITY/head-warming-cost', 'QUANTITY/spacing-needed'],
+  facts: [airTemperatureError['head-warming'], airTemperatureCost['head-warming'], spacingNeeded],
   fixes: ['choice'],
   check: {
     point: (view) => {
@@ -27,7 +29,7 @@ export const rule: Rule = {
       const mounting = view.point.airTemperatureProbe?.value.mounting;
       const spacing = mounting?.value.spacing;
       if (costly === undefined || mounting === undefined || spacing === undefined) return [];
-      const needed = neededByAll(view, 'air-temperature-probe', 'spacing-needed');
+      const needed = neededByAll(view, 'air-temperature-probe', spacingNeeded);
       const where = mounting.value.position?.value === 'downstream' ? 'downstream of' : 'above';
       const mend =
         needed === undefined

@@ -1,3 +1,5 @@
+import { airTemperatureCost, airTemperatureError } from '../evaluate/air-temperature/cost.ts';
+import { largestSpacing } from '../evaluate/air-temperature/remedies.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
@@ -13,7 +15,7 @@ export const rule: Rule = {
   mend: 'Bring the air-temperature probe closer to the humidity probe.',
   leavesAlone: 'Spaces without a gradient: nothing says how much their air varies.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/gradient-error', 'QUANTITY/gradient-cost', 'QUANTITY/largest-spacing'],
+  facts: [airTemperatureError.gradient, airTemperatureCost.gradient, largestSpacing],
   fixes: ['choice'],
   check: {
     point: (view) => {
@@ -22,7 +24,7 @@ export const rule: Rule = {
       const spacing = mounting?.value.spacing;
       const gradient = view.space?.located.value.gradient;
       if (costly === undefined || mounting === undefined || spacing === undefined || gradient === undefined) return [];
-      const largest = neededByAll(view, 'air-temperature-probe', 'largest-spacing');
+      const largest = neededByAll(view, 'air-temperature-probe', largestSpacing);
       const [apart, varies] = [spacing, gradient].map(({ value }) => showQuantity(value.value, value.dimension));
       const mend =
         largest === undefined

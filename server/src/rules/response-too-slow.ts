@@ -1,3 +1,4 @@
+import { airTemperatureCost, airTemperatureError } from '../evaluate/air-temperature/cost.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import type { FindingDraft, Rule } from './rule.ts';
@@ -16,7 +17,7 @@ export const rule: Rule = {
     'first-order lag; Incropera, section 5.1',
     'a third of the tolerance for one error: common practice, no source',
   ],
-  facts: ['QUANTITY/lag-error', 'QUANTITY/lag-cost'],
+  facts: [airTemperatureError.lag, airTemperatureCost.lag],
   fixes: [],
   check: { point: (view) => THERMOMETERS.flatMap((thermometer) => tooSlow(view, thermometer)) },
 };

@@ -1,12 +1,13 @@
 /** What a rule is. One file holds one rule: what it is about, when it fires, what it says, how it is mended. */
 
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import type { ModelCatalogue } from '../evaluate/equipment/models.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
+import type { NamedFact } from '../evaluate/facts/declared-fact.ts';
 import type { Fact } from '../evaluate/facts/fact.ts';
 import type { SiteSettings } from '../evaluate/facts/site-settings.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ReadRecording } from '../evaluate/recorded/visited-recording.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
 import type { KitModel, SiteModel, VisitModel } from '../model/file-models.ts';
 import type { Located } from '../model/located.ts';
 import type { ModelProblem } from '../model/problem.ts';
@@ -195,8 +196,8 @@ export interface Rule {
   readonly leavesAlone?: string;
   /** Standards and publications, or 'common practice, no source'. */
   readonly sources: readonly string[];
-  /** Ids of the facts it compares. */
-  readonly facts: readonly string[];
+  /** What it reads, as its page lists it; a test holds it to what its check asks for. */
+  readonly facts: readonly NamedFact[];
   /** The kinds of fix it may offer. */
   readonly fixes: readonly FixKind[];
   readonly check: RuleChecks;

@@ -1,6 +1,6 @@
 import { exceeds } from '../base/rounding.ts';
+import { highest } from '../evaluate/air/quantity-range.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
-import { quantityExtreme } from '../evaluate/space.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
@@ -15,7 +15,7 @@ export const rule: Rule = {
   mend: 'Heat the line to more than the highest dew point and the margin, over its whole length, joints included.',
   leavesAlone: 'Probes that sit in the air itself, and lines whose temperature is not given.',
   sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
-  facts: ['dew-point/highest'],
+  facts: [highest],
   fixes: [],
   check: {
     point: (view) => {
@@ -23,7 +23,7 @@ export const rule: Rule = {
       const mounting = view.point.humidityProbe?.value.mounting?.value;
       const line = mounting?.sampleLineTemperature;
       if (mounting?.path?.value !== 'sample-line' || line === undefined || space?.complete !== true) return [];
-      const dewPoint = quantityExtreme(space, 'dew-point', 'highest');
+      const dewPoint = space.facts.get(highest('dew-point'));
       if (!isKnown(dewPoint)) return [];
       const needed = dewPoint.value + settings.margin.value;
       if (exceeds(line.value.value, needed)) return [];

@@ -1,9 +1,10 @@
 import { exceeds } from '../base/rounding.ts';
+import { humidityAtSensor, marginToDewPoint, riseToSet } from '../evaluate/dryness/dryness.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
-import { heatContinuously, riseToSet, useHeatedModel } from './support/heater-fixes.ts';
+import { heatContinuously, riseWanted, useHeatedModel } from './support/heater-fixes.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
 
@@ -16,14 +17,14 @@ export const rule: Rule = {
   mend: 'Heat the sensor by the rise computed, with a model that has a heater. What needs the air temperature then needs a probe of its own.',
   leavesAlone: 'Heated sensors: heater-rise-short speaks of those. Sensors in a sample line: sample-line-cold does.',
   sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
-  facts: ['humidity-at-sensor', 'margin-to-dew-point', 'rise-to-set'],
+  facts: [humidityAtSensor, marginToDewPoint, riseToSet],
   fixes: ['choice'],
   check: {
     point: (view) => {
       const probe = view.point.humidityProbe;
       const worst = worstOf(view);
       if (probe === undefined || worst === undefined) return [];
-      const rise = riseToSet(view);
+      const rise = riseWanted(view);
       const limit = showQuantity(view.settings.sensorHumidityLimit.value, 'relative-humidity');
       const mend = rise === undefined ? '' : ` A rise of ${showFact(rise)} would keep it at or below ${limit}.`;
       return [
@@ -49,8 +50,8 @@ interface Worst {
 }
 
 function worstOf({ heater, facts, settings }: PointEvaluation): Worst | undefined {
-  const humidity = facts.get('humidity-at-sensor');
-  const margin = facts.get('margin-to-dew-point');
+  const humidity = facts.get(humidityAtSensor);
+  const margin = facts.get(marginToDewPoint);
   if (heater.on || !isKnown(humidity)) return undefined;
   const seen = `The unheated sensor sees up to ${showFact(humidity)}${atCorner(humidity)}`;
   if (!exceeds(SATURATED, humidity.value)) return { words: `${seen}, and condenses.`, saturated: true, fact: humidity };

@@ -1,7 +1,9 @@
 import { exceeds } from '../base/rounding.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
+import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { holds, widenedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -20,7 +22,7 @@ export const rule: Rule = {
   mend: 'Widen the span, in the transmitter and in the receiver; or narrow the envelope, if the air never goes there.',
   leavesAlone: 'Registers: register-overflow speaks of those. Signals of quantities that are not reported.',
   sources: ['common practice, no source'],
-  facts: ['QUANTITY/lowest', 'QUANTITY/highest', 'signal/SIGNAL/lowest-value', 'signal/SIGNAL/highest-value'],
+  facts: [lowestReported, highestReported, lowestCarried, highestCarried],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -1,6 +1,7 @@
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
+import { resolutionError, spanUsed } from '../evaluate/signals/signal-facts.ts';
 import { narrowedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
@@ -17,7 +18,7 @@ export const rule: Rule = {
   mend: 'Narrow the span to what the air can do, in the transmitter and in the receiver.',
   leavesAlone: 'Wide spans whose resolution is fine enough all the same: half a count within a tenth of the tolerance.',
   sources: ['JCGM 100:2008, F.2.2.1', 'a quarter of the span, a tenth of the tolerance: common practice, no source'],
-  facts: ['signal/SIGNAL/span-used', 'signal/SIGNAL/resolution-error'],
+  facts: [spanUsed, resolutionError],
   fixes: ['choice'],
   check: {
     point: (view) =>

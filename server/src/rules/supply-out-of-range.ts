@@ -1,5 +1,6 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { conductorNeeded, voltageAtProbe } from '../evaluate/supply/facts.ts';
 import type { Located } from '../model/located.ts';
 import type { SupplyDemand } from '../model/model-types.generated.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
@@ -16,7 +17,7 @@ export const rule: Rule = {
   leavesAlone:
     'The probe behind a transmitter, which feeds it; supplies whose voltage is not given, and what a cable takes of it where the load is not. Heaters that have too little: heater-supply-low speaks of those.',
   sources: ["IEC 60228 and Ohm's law", "the maker's data sheet, as the kit gives it"],
-  facts: ['voltage-at-probe', 'conductor-needed'],
+  facts: [voltageAtProbe, conductorNeeded],
   fixes: ['choice'],
   check: { point: outOfRange },
 };
@@ -43,8 +44,8 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   // Hardly loaded, the cable drops next to nothing.
   if (voltage.value.value > high) return [outside('over', 'lower')];
   if (voltage.value.value < low) return [outside('under', 'higher')];
-  const reached = view.facts.get('voltage-at-probe');
-  const needed = view.facts.get('conductor-needed');
+  const reached = view.facts.get(voltageAtProbe);
+  const needed = view.facts.get(conductorNeeded);
   if (!isKnown(reached) || reached.value >= low) return [];
   return [
     {

@@ -1,3 +1,4 @@
+import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
@@ -19,7 +20,7 @@ export const rule: Rule = {
   mend: 'Nothing has to be mended. Know which contribution weighs most before something is changed.',
   leavesAlone: 'Uncertainties over the tolerance: tolerance-missed speaks of those.',
   sources: ['JCGM 100:2008', 'four fifths: common practice, no source'],
-  facts: ['QUANTITY/expanded-uncertainty', 'QUANTITY/improved-uncertainty'],
+  facts: [expandedUncertainty, improvedUncertainty],
   fixes: [],
   check: { point: (view) => judgedReports(view).flatMap((judged) => marginal(view, judged)) },
 };

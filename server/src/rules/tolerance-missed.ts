@@ -1,8 +1,12 @@
 import { exceeds } from '../base/rounding.ts';
+import { airTemperatureCost } from '../evaluate/air-temperature/cost.ts';
 import { SHARE_OF_TOLERANCE } from '../evaluate/air-temperature/cost-of-error.ts';
+import { fixedTemperatureError } from '../evaluate/air-temperature/taken-temperature.ts';
+import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import type { SourceKind } from '../evaluate/budget/uncertainty-source.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { ReportFact } from '../evaluate/resolved/point-fact.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
@@ -20,7 +24,7 @@ export const rule: Rule = {
   leavesAlone:
     'Budgets of which one error of the air temperature is more than half, while another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
   sources: ['JCGM 100:2008', 'ILAC-G8:09/2019, guard band of the expanded uncertainty'],
-  facts: ['QUANTITY/expanded-uncertainty', 'QUANTITY/improved-uncertainty'],
+  facts: [expandedUncertainty, improvedUncertainty, fixedTemperatureError, ...Object.values(airTemperatureCost)],
   fixes: [],
   check: { point: (view) => judgedReports(view).flatMap((judged) => missed(view, judged)) },
 };
@@ -42,19 +46,19 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
 }
 
 interface OtherRule {
-  /** Last part of the id of the fact that it looks at. */
-  readonly cost: string;
+  /** The fact that it looks at. */
+  readonly cost: ReportFact;
   /** Of the tolerance; it speaks where the cost is more. */
   readonly share: number;
 }
 
 /** Errors of the air temperature that have rules of their own. */
 const OTHER_RULES: Readonly<Partial<Record<SourceKind, OtherRule>>> = {
-  'fixed-temperature': { cost: 'fixed-temperature-error', share: 1 },
-  'stem-conduction': { cost: 'stem-conduction-cost', share: SHARE_OF_TOLERANCE },
-  'head-warmth': { cost: 'head-warming-cost', share: SHARE_OF_TOLERANCE },
-  gradient: { cost: 'gradient-cost', share: SHARE_OF_TOLERANCE },
-  lag: { cost: 'lag-cost', share: SHARE_OF_TOLERANCE },
+  'fixed-temperature': { cost: fixedTemperatureError, share: 1 },
+  'stem-conduction': { cost: airTemperatureCost['stem-conduction'], share: SHARE_OF_TOLERANCE },
+  'head-warmth': { cost: airTemperatureCost['head-warming'], share: SHARE_OF_TOLERANCE },
+  gradient: { cost: airTemperatureCost.gradient, share: SHARE_OF_TOLERANCE },
+  lag: { cost: airTemperatureCost.lag, share: SHARE_OF_TOLERANCE },
 };
 const MOST_OF_VARIANCE = 0.5;
 
@@ -62,6 +66,6 @@ function isSpokenOfElsewhere({ facts }: PointEvaluation, { quantity, tolerance, 
   const [largest] = budget.contributions;
   const other = largest === undefined ? undefined : OTHER_RULES[largest.kind];
   if (largest === undefined || other === undefined || largest.share <= MOST_OF_VARIANCE) return false;
-  const cost = facts.get(`${quantity}/${other.cost}`);
+  const cost = facts.get(other.cost(quantity));
   return isKnown(cost) && exceeds(cost.value, tolerance.value.value * other.share);
 }

@@ -2,7 +2,13 @@ import { showFact } from '../evaluate/facts/fact.ts';
 import { heaterUntold } from '../evaluate/history/heater-untold.ts';
 import type { ReadingError } from '../evaluate/history/reading-error.ts';
 import { enWords } from '../evaluate/history/words.ts';
-import { readingFacts } from '../handover/reading-facts.ts';
+import {
+  allowedDifference,
+  readingErrorFact,
+  readingFacts,
+  uncertaintyOfPoint,
+  uncertaintyOfReference,
+} from '../handover/reading-facts.ts';
 import { agrees, type ErrorOfVisit, errorsOfVisit } from '../handover/visit-errors.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -19,7 +25,7 @@ export const rule: Rule = {
   leavesAlone:
     'Pairs of which one uncertainty is not known, and pairs that a later one with the same kind of reference shows to be put right.',
   sources: ['ISO 13528, En number'],
-  facts: ['reading/error', 'reading/point-uncertainty', 'reading/reference-uncertainty', 'reading/allowed-difference'],
+  facts: [readingErrorFact, uncertaintyOfPoint, uncertaintyOfReference, allowedDifference],
   fixes: [],
   check: { visit: disagreements },
 };

@@ -1,5 +1,6 @@
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
+import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { Located } from '../model/located.ts';
 import type { Wall } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -18,7 +19,7 @@ export const rule: Rule = {
   mend: 'Insulate the wall with the thickness computed; where the air itself is that close to its dew point, let the wall drain away from the probes.',
   leavesAlone: 'Walls whose layers or whose surroundings are not given. It is one finding for each space.',
   sources: ['ISO 6946'],
-  facts: ['wall-margin', 'wall-inner-surface', 'wall-insulation-needed'],
+  facts: [wallSurface.margin, wallSurface.innerSurface, wallSurface.insulationNeeded],
   fixes: ['choice'],
   check: {
     space: (space) => {
@@ -29,8 +30,8 @@ export const rule: Rule = {
 };
 
 function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly FindingDraft[] {
-  const [margin, surface, needed] = ['wall-margin', 'wall-inner-surface', 'wall-insulation-needed'].map((id) =>
-    space.facts.get(id),
+  const [margin, surface, needed] = [wallSurface.margin, wallSurface.innerSurface, wallSurface.insulationNeeded].map(
+    (key) => space.facts.get(key),
   );
   const limit = space.settings.margin;
   if (!isKnown(margin) || !isKnown(surface) || margin.value >= limit.value) return [];

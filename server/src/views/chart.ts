@@ -3,7 +3,7 @@ import type { Analysis, SiteRecording } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { element, type MarkupElement } from '../base/markup.ts';
 import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
-import type { SpaceEvaluation } from '../evaluate/space.ts';
+import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import type { ChartRecording, ChartSubject } from '../pictures/chart/item.ts';
 import { chartPlane, moistAirChart } from '../pictures/chart/moist-air-chart.ts';
 import type { HumidityAxis } from '../pictures/chart/plane.ts';

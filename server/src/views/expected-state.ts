@@ -1,34 +1,49 @@
 /** What is to be seen at a point when all is right, with the state of the air at which each number is the worst. */
+
 import type { MarkupElement } from '../base/markup.ts';
 import { upperFirst } from '../base/words.ts';
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import { timeToCheck } from '../evaluate/checks/due.ts';
+import { expectedReading } from '../evaluate/checks/salt-facts.ts';
+import {
+  highestHeadTemperature,
+  humidityAtSensor,
+  lowestHumidityAtSensor,
+  marginToDewPoint,
+} from '../evaluate/dryness/dryness.ts';
+import { riseReachable } from '../evaluate/dryness/reachable-rise.ts';
 import { type Fact, isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import type { PointFact } from '../evaluate/resolved/point-fact.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
+import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { paragraph, table, textCell, wholeCell } from './elements.ts';
 
 /** In the order in which a person looks: the readings, the sensor, the fitting, the supply, the checks. */
-const OF_THE_SENSOR: readonly string[] = [
-  'humidity-at-sensor',
-  'lowest-humidity-at-sensor',
-  'margin-to-dew-point',
-  'highest-head-temperature',
-  'rise-reachable',
-  'fitting-inner-surface',
-  'fitting-margin',
-  'voltage-at-probe',
+const OF_THE_SENSOR: readonly PointFact[] = [
+  humidityAtSensor,
+  lowestHumidityAtSensor,
+  marginToDewPoint,
+  highestHeadTemperature,
+  riseReachable,
+  fittingSurface.innerSurface,
+  fittingSurface.margin,
+  voltageAtProbe,
 ];
 
-export function expectedState({ facts, reports }: PointEvaluation): MarkupElement {
-  const ids = [
+export function expectedState({ facts, reports, checkPlan }: PointEvaluation): MarkupElement {
+  const keys = [
     ...reports.flatMap(({ quantity }) => [
-      `${quantity}/lowest`,
-      `${quantity}/highest`,
-      `${quantity}/expanded-uncertainty`,
+      lowestReported(quantity),
+      highestReported(quantity),
+      expandedUncertainty(quantity),
     ]),
     ...OF_THE_SENSOR,
-    ...[...facts.keys()].filter((id) => id.startsWith('salt/') && id.endsWith('/expected-reading')),
-    'check/time-left',
+    ...(checkPlan.salts?.salts ?? []).map(({ id }) => expectedReading(id)),
+    timeToCheck,
   ];
-  const rows = ids.flatMap((id) => rowOf(facts.get(id)));
+  const rows = keys.flatMap((key) => rowOf(facts.get(key)));
   if (rows.length === 0) return paragraph('Nothing can be computed of this point.');
   return table({
     title: 'Expected state',

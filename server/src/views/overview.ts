@@ -1,8 +1,11 @@
 /** Every point of the workspace in one table: how certain its reports are, how dry its sensor stays, what is found. */
+
 import type { Analysis } from '../analysis/analysis.ts';
 import { baseName } from '../analysis/file-location.ts';
 import type { Finding } from '../analysis/finding.ts';
 import { element } from '../base/markup.ts';
+import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import { marginToDewPoint } from '../evaluate/dryness/dryness.ts';
 import { type Fact, isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { firstProposed } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
@@ -63,7 +66,7 @@ export function overviewRows(analysis: Analysis): readonly OverviewRow[] {
     const last = [marginCell(point), findingsCell(bySubject.get(point.tag) ?? []), checkCell(point)];
     const reports = point.reports.map(({ quantity, report }) => [
       textCell(quantityInfo(quantity).title),
-      ...certaintyCells(point.facts.get(`${quantity}/expanded-uncertainty`), report.value.tolerance?.value.value),
+      ...certaintyCells(point.facts.get(expandedUncertainty(quantity)), report.value.tolerance?.value.value),
     ]);
     const shown = reports.length > 0 ? reports : [[NOTHING, NOTHING, NOTHING, NOTHING]];
     return shown.map((cells) => [...first, ...cells, ...last]);
@@ -89,7 +92,7 @@ function certaintyCells(uncertainty: Fact | undefined, tolerance: number | undef
 }
 
 function marginCell({ facts }: PointEvaluation): Cell {
-  const margin = facts.get('margin-to-dew-point');
+  const margin = facts.get(marginToDewPoint);
   return isKnown(margin) ? { content: [showFact(margin)], value: margin.value } : NOTHING;
 }
 

@@ -1,6 +1,8 @@
 /** What changes from one analysis to another: the numbers of one point and its space, and the findings of the file. */
+
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Finding } from '../analysis/finding.ts';
+import { factsOfPoint } from '../evaluate/all-facts.ts';
 import { type Fact, isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { factsOfSpace } from '../features/support/subject-facts.ts';
 
@@ -24,7 +26,7 @@ function factsAbout({ content }: Analysis, tag: string): ReadonlyMap<string, Fac
   const point = content.kind === 'site' ? content.site.points.get(tag) : undefined;
   if (point === undefined) return new Map();
   const ofSpace = point.space === undefined ? [] : factsOfSpace(point.space);
-  const own = [...point.facts.values()];
+  const own = factsOfPoint(point);
   return new Map([...own, ...ofSpace].map((fact) => [fact.id, fact]));
 }
 

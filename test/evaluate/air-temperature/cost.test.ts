@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { relativeDifference, steps } from '../../physics/numeric.ts';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint, knownValue, missingOf } from '../installed-point.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
@@ -18,7 +19,7 @@ interface Place {
 
 function factsOf({ air = AIR, space = '', probe = 'slim', mounting }: Place) {
   const point = `${HEATED}, air-temperature-probe: {model: ${probe}, mounting: {${mounting}}}, ${REPORTS}`;
-  return installedPoint({ space: `{pressure: 101.325 kPa, air: {${air}}${space}}`, point }).facts;
+  return factsById(installedPoint({ space: `{pressure: 101.325 kPa, air: {${air}}${space}}`, point }));
 }
 
 const AIR = 'temperature: 60 .. 75 degC, humidity: 40 .. 85 %RH, speed: 1 .. 3 m/s';
@@ -93,10 +94,12 @@ describe('stem conduction', () => {
 it('no single state of an envelope costs more than is told of the envelope, close to an end of its temperatures either', () => {
   const costIn = (temperature: string): number =>
     knownValue(
-      installedPoint({
-        space: `{pressure: 700 kPa, air: {temperature: ${temperature} degC, dew-point-depression: 12 K, speed: 0.3 m/s}, wall: {thickness: 1.5 mm, material: stainless-steel}}`,
-        point: `${HEATED}, air-temperature-probe: {model: slim, mounting: {insertion: 80 mm}}, reports: {vapour-pressure-deficit: {air-temperature: air-temperature-probe, tolerance: 10 Pa}}`,
-      }).facts,
+      factsById(
+        installedPoint({
+          space: `{pressure: 700 kPa, air: {temperature: ${temperature} degC, dew-point-depression: 12 K, speed: 0.3 m/s}, wall: {thickness: 1.5 mm, material: stainless-steel}}`,
+          point: `${HEATED}, air-temperature-probe: {model: slim, mounting: {insertion: 80 mm}}, reports: {vapour-pressure-deficit: {air-temperature: air-temperature-probe, tolerance: 10 Pa}}`,
+        }),
+      ),
       'vapour-pressure-deficit/stem-conduction-cost',
     );
   // The surroundings are from 5 to 32 °C: the error falls as the air gets warmer, the sensitivity rises.
@@ -196,6 +199,6 @@ it('says what would have to be given', () => {
 
 it('a report that needs no air temperature, or takes it from elsewhere, has no such errors', () => {
   const point = `${HEATED}, air-temperature-probe: {model: slim}, reports: {dew-point: {tolerance: 1 K}, relative-humidity: {air-temperature: 60 degC, tolerance: 5 %RH}}`;
-  const { facts } = installedPoint({ space: `{air: {${AIR}}}`, point });
+  const facts = factsById(installedPoint({ space: `{air: {${AIR}}}`, point }));
   expect([...facts.keys()].filter((id) => /-(error|cost|budget)$/.test(id) && !id.includes('fixed'))).toEqual([]);
 });

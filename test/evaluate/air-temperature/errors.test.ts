@@ -5,6 +5,7 @@ import { airTemperatureErrors } from '../../../server/src/evaluate/air-temperatu
 import type { ThermometerKind } from '../../../server/src/evaluate/resolved/thermometer.ts';
 import { relativeDifference } from '../../physics/numeric.ts';
 import { there } from '../evaluated-site.ts';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint, type SiteText } from '../installed-point.ts';
 
 const WALL =
@@ -58,11 +59,11 @@ describe('facts of an installed point', () => {
     const voltage = fc.constantFrom('0 V', '0.1 V', '24 V', '1000 V');
     fc.assert(
       fc.property(length, length, length, range, position, voltage, (one, two, three, speed, where, volts) => {
-        const { facts, space } = installedPoint({
+        const point = installedPoint({
           space: `{gradient: 0.5 K/m, wall: {thickness: ${one}, material: brick, insulation: ${two}, insulation-material: mineral-wool}, air: {temperature: 60 .. 75 degC, humidity: 0 .. 100 %RH, speed: ${speed}, ramp: -1 K/min}}`,
           point: `humidity-probe: {model: resistive, heater: {mode: continuous, rise: 6 K}, mounting: {insertion: ${one}, insulation: ${two}}}, air-temperature-probe: {model: slim, mounting: {insertion: ${three}, insulation: ${one}, spacing: ${two}, position: ${where}}}, reports: {relative-humidity: {air-temperature: air-temperature-probe, tolerance: 5 %RH}, wet-bulb: {air-temperature: air-temperature-probe, tolerance: 0.01 K}}, supply: {voltage: ${volts}, cable: {length: ${three}, conductor: 0.5 mm2}}`,
         });
-        for (const fact of [...facts.values(), ...(space?.facts.values() ?? [])]) {
+        for (const fact of [...factsById(point).values(), ...factsById(point.space).values()]) {
           if (fact.value === undefined) expect(fact.missing, fact.id).toBeTruthy();
           else expect(Number.isFinite(fact.value), fact.id).toBe(true);
         }

@@ -1,6 +1,7 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { evaluatedSpace, there } from '../evaluated-site.ts';
+import { factsById } from '../facts-by-id.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -70,6 +71,6 @@ describe('a box that is cut at saturation', () => {
 });
 
 it('facts of two phases have different ids', () => {
-  const { facts } = evaluatedSpace('{temperature: 60 .. 75 degC, humidity: 60 .. 105 %RH}');
+  const facts = factsById(evaluatedSpace('{temperature: 60 .. 75 degC, humidity: 60 .. 105 %RH}'));
   expect([...facts.keys()]).toEqual(['envelope/highest-humidity', 'envelope/humidity-limit']);
 });

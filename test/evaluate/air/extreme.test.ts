@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { valueIfOk } from '../../../server/src/base/outcome.ts';
-import type { HumidityKey, Span } from '../../../server/src/evaluate/air/envelope.ts';
+import type { Span } from '../../../server/src/base/span.ts';
+import type { HumidityKey } from '../../../server/src/evaluate/air/envelope.ts';
 import { extremeOf, type SampledEnvelope } from '../../../server/src/evaluate/air/extreme.ts';
 import { quantityValue } from '../../../server/src/evaluate/facts/quantity-value.ts';
 import { dewPointOfVapour } from '../../../server/src/physics/air/dew-point.ts';

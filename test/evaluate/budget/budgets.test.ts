@@ -5,6 +5,7 @@ import { budgetSentences } from '../../../server/src/evaluate/budget/words.ts';
 import type { PointEvaluation } from '../../../server/src/evaluate/point.ts';
 import { relativeDifference } from '../../physics/numeric.ts';
 import { assessedPoint, factValue, worstBudget } from '../assessed-point.ts';
+import { factsById } from '../facts-by-id.ts';
 
 const WALL =
   'wall: {thickness: 1.5 mm, material: stainless-steel, insulation: 100 mm, insulation-material: mineral-wool}';
@@ -168,7 +169,7 @@ describe('there is no budget, and a reason, where', () => {
   const missing = (point: string, kit?: string): string | undefined => {
     const all = `${point}, reports: {relative-humidity: {}, dew-point: {}}, ${CHECKS}`;
     const site = kit === undefined ? { space: ROOM, point: all } : { space: ROOM, point: all, kit };
-    return assessedPoint(site).facts.get('dew-point/expanded-uncertainty')?.missing;
+    return factsById(assessedPoint(site)).get('dew-point/expanded-uncertainty')?.missing;
   };
   const kitOf = (model: string): string => `dewright: 1\nkit: {id: models}\nhumidity-probes: {plain: ${model}}\n`;
 

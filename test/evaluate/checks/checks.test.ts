@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { fileUri } from '../../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../../server/src/analysis/workspace.ts';
+import { timeToCheck } from '../../../server/src/evaluate/checks/due.ts';
 import { dayAfter, secondsBetween } from '../../../server/src/evaluate/facts/calendar.ts';
 import { readQuantity } from '../../../server/src/quantity/read-quantity.ts';
 import { assessedPoint, factValue } from '../assessed-point.ts';
+import { factsById } from '../facts-by-id.ts';
 
 const KILN = '{pressure: 99 kPa, air: {temperature: 60 .. 75 degC, humidity: 40 .. 80 %RH}}';
 const HEATED = 'humidity-probe: {model: heated, heater: {mode: continuous, rise: 8 K}}, reports: {dew-point: {}}';
@@ -34,9 +36,9 @@ describe('days', () => {
 
 describe('the next check', () => {
   it('ILAC-G24 / OIML D 10, calendar time: one interval after the last', () => {
-    const { due } = kiln('method: laboratory, last: 2025-10-31').checkPlan;
-    expect(due?.due).toBe('2026-10-31');
-    expect(due?.fact.value).toBe(30 * 86_400);
+    const point = kiln('method: laboratory, last: 2025-10-31');
+    expect(point.checkPlan.due?.due).toBe('2026-10-31');
+    expect(point.facts.get(timeToCheck)?.value).toBe(30 * 86_400);
   });
 
   it('is not known without a last one', () => {
@@ -88,7 +90,7 @@ describe('salts', () => {
 
   it('a salt outside its valid temperatures has no reading, and nothing is said of the span', () => {
     const point = salts('LiCl, NaCl', '15 degC');
-    expect(point.facts.has('salt/LiCl/expected-reading')).toBe(false);
+    expect(factsById(point).has('salt/LiCl/expected-reading')).toBe(false);
     expect(point.checkPlan.salts?.spans).toBeUndefined();
   });
 });

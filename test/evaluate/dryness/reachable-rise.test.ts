@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { relativeDifference } from '../../physics/numeric.ts';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint, knownValue, missingOf } from '../installed-point.ts';
 
 interface Heating {
@@ -12,7 +13,7 @@ interface Heating {
 function factsOf({ speed = '3 .. 12 m/s', model = 'heated', supply = '{voltage: 24 V}' }: Heating) {
   const space = `{pressure: 101.325 kPa, air: {temperature: 60 .. 75 degC, humidity: 40 .. 85 %RH, speed: ${speed}}}`;
   const probe = `{model: ${model}, heater: {mode: continuous, rise: 6 K}, mounting: {insertion: 200 mm}}`;
-  return installedPoint({ space, point: `humidity-probe: ${probe}, supply: ${supply}` }).facts;
+  return factsById(installedPoint({ space, point: `humidity-probe: ${probe}, supply: ${supply}` }));
 }
 
 it('Churchill and Bernstein 1977 with Incropera table A.4 at 350 K: 12 × 60 mm, 12 m/s, on its steel stem', () => {

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { humidityAtSensor } from '../../../server/src/evaluate/dryness/dryness.ts';
 import { humidityProbeFit } from '../../../server/src/evaluate/equipment/model-fit.ts';
 import { assessedPoint } from '../assessed-point.ts';
 
@@ -14,7 +15,7 @@ function objections(model: string, space: string): readonly string[] {
     kit: `dewright: 1\nkit: {id: models}\nhumidity-probes:\n  tried: {${model}}\n`,
   });
   if (humidityProbeModel?.model === undefined || evaluated === undefined) throw new Error('no model or no space');
-  const wanted = { heater: false, rise: 0, highestHumidity: facts.get('humidity-at-sensor') };
+  const wanted = { heater: false, rise: 0, highestHumidity: facts.get(humidityAtSensor)?.value };
   return humidityProbeFit(humidityProbeModel.model.value, evaluated, wanted).objections;
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { isKnown } from '../../../server/src/evaluate/facts/fact.ts';
 import { driftOn } from '../../../server/src/evaluate/history/drift-forecast.ts';
 import { factValue } from '../assessed-point.ts';
+import { factsById } from '../facts-by-id.ts';
 import { humidityHistory, pair, type VisitText, visitedPoint } from '../visited-point.ts';
 
 const YEAR_DAYS = 365.2425;
@@ -125,7 +126,7 @@ describe('the tolerance', () => {
 
   it('is not reached by what does not drift', () => {
     const visits = YEARLY.map((visit) => ({ ...visit, readings: [pair(0)] }));
-    const fact = visitedPoint({ visits }).facts.get('relative-humidity/tolerance-reached');
+    const fact = factsById(visitedPoint({ visits })).get('relative-humidity/tolerance-reached');
     expect(isKnown(fact)).toBe(false);
     expect(fact?.missing).toBe('not within 10 years');
   });
@@ -161,7 +162,7 @@ describe('the next check', () => {
       ok: true,
       value: { method: 'variables-data', isAtOnce: true, date: '2025-09-01' },
     });
-    expect(point.facts.has('check/proposed-interval')).toBe(false);
+    expect(factsById(point).has('check/proposed-interval')).toBe(false);
   });
 
   it('is proposed for no point without a plan or a tolerance', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type StemName, stemProfile } from '../../../server/src/evaluate/mounting/stem-profile.ts';
 import type { PointEvaluation } from '../../../server/src/evaluate/point.ts';
 import { known, there } from '../evaluated-site.ts';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint } from '../installed-point.ts';
 
 const KILN =
@@ -17,7 +18,7 @@ function kilnPoint(heater: string): PointEvaluation {
 }
 
 function profileAt(point: PointEvaluation, name: StemName, factId: string) {
-  const at = there(known(point.facts.get(factId)).at);
+  const at = there(known(factsById(point).get(factId)).at);
   const profile = stemProfile(point, there(point.space), name, at);
   if (!profile.ok) throw new Error(profile.problem);
   return { at, profile: profile.value };
@@ -28,12 +29,12 @@ describe('the temperature along a stem', () => {
     const point = kilnPoint('{mode: continuous, rise: 8 K}');
     const id = 'relative-humidity/stem-conduction-error';
     const { at, profile } = profileAt(point, 'air-temperature-probe', id);
-    expect(at.airCelsius - profile.celsiusAt(0.06)).toBeCloseTo(known(point.facts.get(id)).value, 9);
+    expect(at.airCelsius - profile.celsiusAt(0.06)).toBeCloseTo(known(factsById(point).get(id)).value, 9);
   });
 
   it('of the humidity probe starts at the fitting, and ends at the head where that is heated', () => {
     const heated = profileAt(kilnPoint('{mode: continuous, rise: 8 K}'), 'humidity-probe', 'fitting-margin');
-    const fitting = known(kilnPoint('{mode: off}').facts.get('fitting-inner-surface')).value;
+    const fitting = known(factsById(kilnPoint('{mode: off}')).get('fitting-inner-surface')).value;
     expect(heated.profile.celsiusAt(0)).toBeCloseTo(fitting, 9);
     expect(heated.profile.length).toBeCloseTo(0.03, 12);
     expect(heated.profile.celsiusAt(0.03)).toBeCloseTo(86, 9);
@@ -45,7 +46,7 @@ describe('the temperature along a stem', () => {
 
   it('is not told while the rise of the heater is not known', () => {
     const point = kilnPoint('{mode: continuous}');
-    const at = there(known(point.facts.get('fitting-margin')).at);
+    const at = there(known(factsById(point).get('fitting-margin')).at);
     expect(stemProfile(point, there(point.space), 'humidity-probe', at)).toEqual({
       ok: false,
       problem: 'the rise of the heater is not known',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
 import { there } from '../evaluated-site.ts';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint, knownValue, missingOf } from '../installed-point.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
@@ -11,7 +12,7 @@ const HEADER = 'surroundings: 18 .. 30 degC';
 
 function factsOf(wall: string, air = AIR) {
   const { space } = installedPoint({ space: `{${air}, wall: ${wall}}`, point: '', header: HEADER });
-  return there(space).facts;
+  return factsById(there(space));
 }
 
 /** ISO 6946, surface resistances of still air 0.13 m²·K/W on both sides; polyurethane foam 0.028 W/(m·K), steel 17. */
@@ -81,11 +82,13 @@ describe('outer surface of a wall', () => {
 
 describe('fitting', () => {
   const fitting = (insulation: string) =>
-    installedPoint({
-      space: `{${AIR}, wall: ${steelAndFoam(60)}}`,
-      point: `humidity-probe: {model: heated, mounting: {insertion: 200 mm${insulation}}}`,
-      header: HEADER,
-    }).facts;
+    factsById(
+      installedPoint({
+        space: `{${AIR}, wall: ${steelAndFoam(60)}}`,
+        point: `humidity-probe: {model: heated, mounting: {insertion: 200 mm${insulation}}}`,
+        header: HEADER,
+      }),
+    );
 
   it('bare, it is the wall without the insulation of the wall; insulated, with its own in place', () => {
     expect(knownValue(fitting(''), 'fitting-inner-surface')).toBeCloseTo(surfaceByHand(0), 9);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { showQuantity } from '../../../server/src/quantity/format-quantity.ts';
 import { assessedPoint, factValue, worstBudget } from '../assessed-point.ts';
+import { factsById } from '../facts-by-id.ts';
 
 const KILN =
   '{pressure: 99 kPa, air: {temperature: 60 .. 75 degC, humidity: 40 .. 80 %RH, speed: 2 m/s}, gradient: 0.5 K/m}';
@@ -27,7 +28,7 @@ describe('signals', () => {
     const point = kiln(
       'signals: {AO1: {kind: voltage, quantity: relative-humidity, span: 0 .. 100 %RH, receiver: input-14}}',
     );
-    expect(point.facts.has('signal/AO1/one-count')).toBe(false);
+    expect(factsById(point).has('signal/AO1/one-count')).toBe(false);
   });
 
   it('int16 hundredths of a degree hold −327.68 to 327.67 °C', () => {
@@ -58,7 +59,7 @@ describe('alarms', () => {
   const point = kiln('alarms: {too-wet: {quantity: relative-humidity, above: 78 %RH, clear: 75 %RH}}');
 
   it('the uncertainty is that of the air that takes the quantity near the limit', () => {
-    const { at } = point.facts.get('alarm/too-wet/missed-alarm') ?? {};
+    const { at } = factsById(point).get('alarm/too-wet/missed-alarm') ?? {};
     expect(at?.relativeHumidity).toBeGreaterThan(0.78 - 0.03);
   });
 
@@ -95,7 +96,7 @@ describe('alarms', () => {
       space: KILN,
       point: `${heated}, reports: {relative-humidity: {tolerance: 3 %RH}}, alarms: {too-wet: {quantity: relative-humidity, above: 78 %RH}}`,
     });
-    expect([...unassigned.facts.keys()].filter((id) => id.startsWith('alarm/too-wet/'))).toEqual([]);
+    expect([...factsById(unassigned).keys()].filter((id) => id.startsWith('alarm/too-wet/'))).toEqual([]);
   });
 });
 
@@ -110,7 +111,7 @@ describe('names of alarms, signals and salts are the author’s own', () => {
           : '{kind: current-loop, quantity: relative-humidity, span: 0 .. 100 %RH}';
       const plain = kiln(`${map}: {other: ${entry}}`);
       const named = kiln(`${map}: {relative-humidity: ${entry}}`);
-      expect(named.facts.size).toBe(plain.facts.size);
+      expect(factsById(named).size).toBe(factsById(plain).size);
       expect(factValue(named, report)).toBe(factValue(plain, report));
     },
   );
@@ -119,7 +120,7 @@ describe('names of alarms, signals and salts are the author’s own', () => {
     const alarm = 'alarms: {AO1: {quantity: dew-point, above: 70 degC}}';
     const signal = 'signals: {AO1: {kind: current-loop, quantity: dew-point, span: 0 .. 100 degC}}';
     const [both, one, other] = [kiln(`${alarm}, ${signal}`), kiln(alarm), kiln(signal)];
-    const own = (facts: ReadonlyMap<string, unknown>): number => facts.size - kiln('alarms: {}').facts.size;
-    expect(own(both.facts)).toBe(own(one.facts) + own(other.facts));
+    const own = (facts: ReadonlyMap<string, unknown>): number => facts.size - factsById(kiln('alarms: {}')).size;
+    expect(own(factsById(both))).toBe(own(factsById(one)) + own(factsById(other)));
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { factsById } from '../facts-by-id.ts';
 import { installedPoint, knownValue, missingOf } from '../installed-point.ts';
 
 const ROOM = '{air: {temperature: 18 .. 24 degC, humidity: 60 .. 92 %RH, speed: 0.2 .. 1 m/s}}';
@@ -7,7 +8,7 @@ const HEATED = '{model: heated, heater: {mode: continuous, rise: 5 K}}';
 
 function factsOf(supply: string, { probe = HEATED, more = '', surroundings = '5 .. 50 degC' } = {}) {
   const point = `humidity-probe: ${probe}, supply: ${supply}${more}`;
-  return installedPoint({ space: ROOM, point, header: `surroundings: ${surroundings}` }).facts;
+  return factsById(installedPoint({ space: ROOM, point, header: `surroundings: ${surroundings}` }));
 }
 
 /** IEC 60228 table 3, 0.5 mm², class 5: 39.0 ohm/km at 20 °C, two conductors of 60 m, annealed copper at 50 °C. */
@@ -34,7 +35,7 @@ describe('voltage at the probe', () => {
   it('without a cable the whole voltage reaches the probe, and with a cable but no surroundings it is at 20 °C', () => {
     expect(knownValue(factsOf('{voltage: 24 V}'), 'voltage-at-probe')).toBe(24);
     const point = `humidity-probe: ${HEATED}, supply: {voltage: 24 V, cable: {length: 60 m, conductor: 0.5 mm2}}`;
-    const { facts } = installedPoint({ space: ROOM, point, header: 'title: Fennmoor' });
+    const facts = factsById(installedPoint({ space: ROOM, point, header: 'title: Fennmoor' }));
     const ohm = 2 * 0.06 * 39.0;
     expect(knownValue(facts, 'voltage-at-probe')).toBeCloseTo((24 + Math.sqrt(24 ** 2 - 4 * ohm * 4.6)) / 2, 9);
   });

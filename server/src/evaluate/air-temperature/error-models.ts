@@ -9,18 +9,20 @@ import { HEAD_PLUME, HEAD_WAKE } from '../../physics/heat/plume.ts';
 import { STEM_CONDUCTION } from '../../physics/heat/stem-conduction.ts';
 import { WALL_TEMPERATURES } from '../../physics/heat/wall.ts';
 import type { PhaseEnvelope } from '../air/envelope.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { FactInput } from '../facts/fact.ts';
 import type { Given } from '../facts/given.ts';
 import { wallPull } from '../mounting/stem-error.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type ThermometerKind, thermometerOf } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import { gradientError } from './errors.ts';
 import { headWarming, WARMING_NOTES } from './head-warming.ts';
 import { gradientInputs, lagInputs, warmingInputs } from './probe-inputs.ts';
 import { LAG_NOTES, probeLag } from './probe-lag.ts';
 
-export type ErrorKind = 'stem-conduction' | 'head-warming' | 'gradient' | 'lag';
+export const ERROR_KINDS = ['stem-conduction', 'lag', 'head-warming', 'gradient'] as const;
+
+export type ErrorKind = (typeof ERROR_KINDS)[number];
 
 export interface ErrorModel {
   readonly kind: ErrorKind;

@@ -3,11 +3,11 @@ import { succeed } from '../../base/outcome.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import type { EstimatedWarming } from '../../physics/heat/plume.ts';
 import type { PhaseEnvelope } from '../air/envelope.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import { type Given, given, positive } from '../facts/given.ts';
 import { wallPull } from '../mounting/stem-error.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type ThermometerKind, thermometerOf } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import { headWarming } from './head-warming.ts';
 import { type ProbeLag, probeLag } from './probe-lag.ts';
 

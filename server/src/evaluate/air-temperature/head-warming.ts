@@ -7,7 +7,7 @@ import { type EstimatedWarming, plumeWarming, wakeWarming } from '../../physics/
 import type { PhaseEnvelope } from '../air/envelope.ts';
 import { heatedHead } from '../dryness/heated-head.ts';
 import { type Given, positive } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 
 /** Below this speed, m/s, a plume rises as in still air; from it on the wake carries the warmth. Common practice. */
 export const PLUME_SPEED = 0.2;

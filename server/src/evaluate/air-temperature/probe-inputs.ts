@@ -1,29 +1,10 @@
 /** The entries that the errors of an air temperature are computed from, with their places. */
-import type { Located } from '../../model/located.ts';
-import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
-import type { Quantity } from '../../quantity/quantity.ts';
-import type { PhaseEnvelope } from '../air/envelope.ts';
+
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { FactInput } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
+import { quantityInput } from '../facts/inputs.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { ThermometerKind } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
-
-/** Nothing where the quantity is not given. @param file where that is not the file of the point */
-export function quantityInput(
-  label: string,
-  located: Located<Quantity> | undefined,
-  file?: string,
-): readonly FactInput[] {
-  if (located === undefined) return [];
-  const { value, origin } = located;
-  return [{ label, text: showQuantity(value.value, value.dimension), origin, ...(file === undefined ? {} : { file }) }];
-}
-
-export function speedInput({ speed }: PhaseEnvelope): readonly FactInput[] {
-  if (speed === undefined) return [{ label: 'air speed', text: 'none given, taken as still' }];
-  const { value, origin } = speed;
-  return [{ label: 'air speed', text: showRange(value.low, value.high, 'speed'), origin }];
-}
 
 export function gradientInputs({ point }: ResolvedPoint, space: SpaceEvaluation): readonly FactInput[] {
   return [

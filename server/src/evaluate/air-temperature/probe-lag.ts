@@ -5,7 +5,7 @@ import type { AirState } from '../../physics/air/moist-air.ts';
 import { rampDifference, rampLag, timeConstantAtSpeed } from '../../physics/heat/lag.ts';
 import type { PhaseEnvelope } from '../air/envelope.ts';
 import { type Given, given, positive } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { ThermometerKind } from '../resolved/thermometer.ts';
 
 export interface ProbeLag {

@@ -9,81 +9,131 @@ import {
   sensibleInsertion,
   sensibleSpacing,
 } from '../../physics/mathematics/sensible-steps.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { WorstState } from '../air/worst-fact.ts';
-import { cornerOf } from '../facts/corner.ts';
-import type { Fact } from '../facts/fact.ts';
+import { quantityInput } from '../facts/inputs.ts';
 import { THICKEST_COLLAR } from '../mounting/space-wall.ts';
 import { type OtherMounting, wallPull } from '../mounting/stem-error.ts';
-import type { ReportEvaluation, ResolvedPoint } from '../point.ts';
-import { type ThermometerKind, thermometerOf } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
-import { type Sensitivity, SHARE_OF_TOLERANCE, worstCost } from './cost-of-error.ts';
-import type { ErrorModel } from './error-models.ts';
+import { inSpace, type ReportFact, reportFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { thermometerOf } from '../resolved/thermometer.ts';
+import { type CostlyModel, cornerWhereCostly, costlyModel } from './cost.ts';
+import { SHARE_OF_TOLERANCE, worstCost } from './cost-of-error.ts';
+import type { ErrorKind } from './error-models.ts';
 import { headWarming } from './head-warming.ts';
-import { quantityInput } from './probe-inputs.ts';
-
-export interface ErrorOfReport {
-  readonly point: ResolvedPoint;
-  readonly space: SpaceEvaluation;
-  readonly thermometer: ThermometerKind;
-  readonly report: ReportEvaluation;
-  readonly sensitivityAt: Sensitivity;
-}
 
 /** m. Longer probes are rare: from here on the fitting is insulated instead, where that helps. Common practice. */
 const LONGEST_USUAL_INSERTION = 0.4;
 /** m. No spacing beyond this is looked for. */
 const LONGEST_SPACING = 2;
 
-/** None while the error stays within its share, or the report has no tolerance. */
-export function remedyFacts(of: ErrorOfReport, model: ErrorModel, worst: WorstState): readonly Fact[] {
-  const tolerance = of.report.report.value.tolerance?.value.value;
-  const allowed = (tolerance ?? Number.POSITIVE_INFINITY) * SHARE_OF_TOLERANCE;
-  if (!exceeds(worst.value, allowed)) return [];
-  switch (model.kind) {
-    case 'stem-conduction':
-      return stemRemedies(of, model, worst, allowed);
-    case 'head-warming': {
-      const spacing = spacingFor(of, worst, allowed);
-      return [
-        remedyFact(of, model, worst, 'spacing-needed', 'spacing that keeps the probe out of the warmth', spacing),
-      ];
-    }
-    case 'gradient': {
-      const given = of.point.point.airTemperatureProbe?.value.mounting?.value.spacing?.value.value ?? 0;
-      const spacing = sensibleSpacing((given * allowed) / worst.value, 'down');
-      const title = 'largest spacing that the gradient allows';
-      return [remedyFact(of, model, worst, 'largest-spacing', title, spacing > 0 ? spacing : undefined)];
-    }
-    case 'lag':
-      return [];
-  }
+/** The insertion needed, where no insulation of the fitting does instead. */
+export const insertionNeeded = remedyFact('insertion-needed', 'stem-conduction', 'insertion needed', (costly) => {
+  const { insertion, insulation } = stemRemedies(costly);
+  return insulation === undefined ? { length: insertion } : undefined;
+});
+
+/** The insulation, where no usual insertion would do and insulation does. */
+export const insulationNeeded = remedyFact(
+  'insulation-needed',
+  'stem-conduction',
+  'insulation of the fitting needed',
+  (costly) => {
+    const { insulation } = stemRemedies(costly);
+    return insulation === undefined ? undefined : { length: insulation };
+  },
+);
+
+export const spacingNeeded = remedyFact(
+  'spacing-needed',
+  'head-warming',
+  'spacing that keeps the probe out of the warmth',
+  (costly) => ({ length: spacingFor(costly) }),
+);
+
+export const largestSpacing = remedyFact(
+  'largest-spacing',
+  'gradient',
+  'largest spacing that the gradient allows',
+  ({ point, allowed, worst }) => {
+    const given = point.point.airTemperatureProbe?.value.mounting?.value.spacing?.value.value ?? 0;
+    const spacing = sensibleSpacing((given * allowed) / worst.value, 'down');
+    return { length: spacing > 0 ? spacing : undefined };
+  },
+);
+
+/** An error that takes more than its share of the report's tolerance. */
+interface CostlyError extends CostlyModel {
+  readonly point: ResolvedPoint;
+  readonly space: SpaceEvaluation;
+  readonly worst: WorstState;
+  /** What it may cost, in the report's unit. */
+  readonly allowed: number;
 }
 
-/** The insertion needed; or the insulation, where no usual insertion would do and insulation does. */
-function stemRemedies(of: ErrorOfReport, model: ErrorModel, worst: WorstState, allowed: number): readonly Fact[] {
+/** In m; undefined where no usual length brings the error down. */
+interface Remedy {
+  readonly length: number | undefined;
+}
+
+/** None while the error stays within its share, or the report has no tolerance. */
+function remedyFact(
+  name: string,
+  kind: ErrorKind,
+  title: string,
+  remedyOf: (costly: CostlyError) => Remedy | undefined,
+): ReportFact<'length'> {
+  return reportFact(name, {
+    title: () => title,
+    dimension: 'length',
+    compute: inSpace((point, space, quantity) => {
+      const costly = costlyModel(point, quantity, kind);
+      const tolerance = costly?.report.report.value.tolerance;
+      if (costly?.worst === undefined || tolerance === undefined) return undefined;
+      const { model, worst } = costly;
+      const allowed = tolerance.value.value * SHARE_OF_TOLERANCE;
+      if (!exceeds(worst.value, allowed)) return undefined;
+      const remedy = remedyOf({ ...costly, worst, point, space, allowed });
+      if (remedy === undefined) return undefined;
+      return {
+        value: remedy.length,
+        ...(remedy.length === undefined ? { missing: 'no length that is usual brings the error down' } : {}),
+        at: cornerWhereCostly(model, worst),
+        derivation: () => ({
+          inputs: [...quantityInput('tolerance', tolerance), ...model.inputs, ...worst.phase.envelope.inputs],
+          relation: model.relation,
+          formulas: model.formulas,
+          notes: [...model.notes, 'One error may take a third of the tolerance.'],
+        }),
+      };
+    }),
+  });
+}
+
+interface StemRemedies {
+  readonly insertion: number | undefined;
+  readonly insulation: number | undefined;
+}
+
+function stemRemedies(costly: CostlyError): StemRemedies {
+  const { point, thermometer, space, sensitivityAt, allowed } = costly;
   const costWith = (other: OtherMounting): number => {
-    const pull = wallPull(thermometerOf(of.point, of.thermometer), of.space, other);
-    const cost = pull.ok ? worstCost(of.space.phases, pull.value.stemConduction, of.sensitivityAt) : undefined;
-    return cost?.value ?? 0;
+    const pull = wallPull(thermometerOf(point, thermometer), space, other);
+    return (pull.ok ? worstCost(space.phases, pull.value.stemConduction, sensitivityAt)?.value : undefined) ?? 0;
   };
-  const insertion = insertionFor(of, worst, allowed, costWith);
-  const insulation =
-    insertion === undefined || insertion > LONGEST_USUAL_INSERTION
-      ? INSULATION_THICKNESSES.find(
-          (thickness) => thickness <= THICKEST_COLLAR && costWith({ insulation: thickness }) <= allowed,
-        )
-      : undefined;
-  return insulation === undefined
-    ? [remedyFact(of, model, worst, 'insertion-needed', 'insertion needed', insertion)]
-    : [remedyFact(of, model, worst, 'insulation-needed', 'insulation of the fitting needed', insulation)];
+  const insertion = insertionFor(costly, costWith);
+  const isUsual = insertion !== undefined && insertion <= LONGEST_USUAL_INSERTION;
+  const insulation = isUsual
+    ? undefined
+    : INSULATION_THICKNESSES.find(
+        (thickness) => thickness <= THICKEST_COLLAR && !exceeds(costWith({ insulation: thickness }), allowed),
+      );
+  return { insertion, insulation };
 }
 
 /** To the next 10 mm; a step more where that only just moves the worst state to another. */
 function insertionFor(
-  { point, space, thermometer, sensitivityAt }: ErrorOfReport,
-  { state, phase }: WorstState,
-  allowed: number,
+  { point, space, thermometer, sensitivityAt, worst: { state, phase }, allowed }: CostlyError,
   costWith: (other: OtherMounting) => number,
 ): number | undefined {
   const pull = wallPull(thermometerOf(point, thermometer), space);
@@ -92,15 +142,15 @@ function insertionFor(
   const needed = valueIfOk(pull.value.insertionFor(state, phase.envelope, allowed / sensitivity));
   if (needed === undefined) return undefined;
   const insertion = sensibleInsertion(needed);
-  return costWith({ insertion }) <= allowed ? insertion : sensibleInsertion(insertion + INSERTION_STEP);
+  return !exceeds(costWith({ insertion }), allowed) ? insertion : sensibleInsertion(insertion + INSERTION_STEP);
 }
 
 /** The least multiple of 10 mm at which the warming at the worst state is no more than its share. */
-function spacingFor({ point, sensitivityAt }: ErrorOfReport, { state, phase }: WorstState, allowed: number) {
+function spacingFor({ point, sensitivityAt, worst: { state, phase }, allowed }: CostlyError): number | undefined {
   const sensitivity = sensitivityAt(state) ?? 0;
   const suffices = (steps: number): boolean => {
     const warming = valueIfOk(headWarming(point, steps * SPACING_STEP)(state, phase.envelope));
-    return warming !== undefined && warming.estimate * sensitivity <= allowed;
+    return warming !== undefined && !exceeds(warming.estimate * sensitivity, allowed);
   };
   let [tooClose, enough] = [0, Math.round(LONGEST_SPACING / SPACING_STEP)];
   if (!suffices(enough)) return undefined;
@@ -110,26 +160,4 @@ function spacingFor({ point, sensitivityAt }: ErrorOfReport, { state, phase }: W
     else tooClose = middle;
   }
   return sensibleSpacing(enough * SPACING_STEP, 'up');
-}
-
-function remedyFact(
-  { report }: ErrorOfReport,
-  { formulas, notes, inputs, relation, atLeastSpeed }: ErrorModel,
-  { state, phase: { envelope } }: WorstState,
-  id: 'insertion-needed' | 'insulation-needed' | 'spacing-needed' | 'largest-spacing',
-  title: string,
-  value: number | undefined,
-): Fact {
-  return {
-    id: `${report.quantity}/${id}`,
-    title,
-    dimension: 'length',
-    value,
-    ...(value === undefined ? { missing: 'no length that is usual brings the error down' } : {}),
-    at: cornerOf(state, envelope.phase, atLeastSpeed ? envelope.speed?.value.low : undefined),
-    inputs: [...quantityInput('tolerance', report.report.value.tolerance), ...inputs, ...envelope.inputs],
-    relation,
-    formulas,
-    notes: [...notes, 'One error may take a third of the tolerance.'],
-  };
 }

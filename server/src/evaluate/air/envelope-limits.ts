@@ -1,16 +1,37 @@
 /** Where a box of temperature and humidity leaves what air can be: over saturation, or over the pressure. */
 import { valueIfOk } from '../../base/outcome.ts';
+import type { Span } from '../../base/span.ts';
 import { dewPointOfVapour } from '../../physics/air/dew-point.ts';
-import { ENHANCEMENT_OVER_WATER } from '../../physics/air/enhancement.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { mixingRatio } from '../../physics/air/quantities.ts';
 import { saturatedVapourPressure } from '../../physics/air/saturated-vapour.ts';
-import { SATURATION_OVER_WATER } from '../../physics/air/saturation.ts';
 import { roundDownToStep, roundUpToStep } from '../../physics/mathematics/sensible-steps.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { cornerOf } from '../facts/corner.ts';
-import type { KnownFact } from '../facts/fact.ts';
-import { dewPointOfRange, type PhaseEnvelope, type Span, vapourPressureOf } from './envelope.ts';
+import type { Corner } from '../facts/fact.ts';
+import { dewPointOfRange, type PhaseEnvelope, vapourPressureOf } from './envelope.ts';
+
+/** The numbers that a box is told by, each with its title and dimension. */
+export const BOX_FACTS = {
+  'highest-humidity': { title: 'highest relative humidity of the envelope', dimension: 'relative-humidity' },
+  'humidity-limit': { title: 'relative humidity of saturated air', dimension: 'relative-humidity' },
+  'lowest-depression': { title: 'lowest dew-point depression of the envelope', dimension: 'temperature-difference' },
+  'depression-limit': { title: 'dew-point depression of saturated air', dimension: 'temperature-difference' },
+  'highest-dew-point': { title: 'highest dew point of the envelope', dimension: 'temperature' },
+  'highest-temperature': { title: 'highest air temperature of the envelope', dimension: 'temperature' },
+  'lowest-temperature': { title: 'lowest air temperature of the envelope', dimension: 'temperature' },
+  'highest-vapour-pressure': { title: 'highest vapour pressure of the envelope', dimension: 'pressure' },
+  'lowest-pressure': { title: 'lowest pressure of the space', dimension: 'pressure' },
+} as const satisfies Record<string, { readonly title: string; readonly dimension: Dimension }>;
+
+export type BoxFactName = keyof typeof BOX_FACTS;
+
+export interface BoxValue {
+  readonly fact: BoxFactName;
+  /** Canonical. */
+  readonly value: number;
+  readonly at: Corner;
+}
 
 /** Why the wettest corner of a box cannot exist. */
 export interface Impossibility {
@@ -20,17 +41,17 @@ export interface Impossibility {
     | 'negative-depression'
     | 'vapour-over-pressure';
   /** What is too much, or a depression too little. */
-  readonly found: KnownFact;
+  readonly found: BoxValue;
   /** What it may be at most, or at least. */
-  readonly limit: KnownFact;
+  readonly limit: BoxValue;
   /** The part of the humidity range that is possible; absent where none is. */
   readonly clipped: Span | undefined;
 }
 
 /** A box that reaches over saturation and is cut there. */
 export interface SaturationCut {
-  readonly highestDewPoint: KnownFact;
-  readonly lowestTemperature: KnownFact;
+  readonly highestDewPoint: BoxValue;
+  readonly lowestTemperature: BoxValue;
   /** The depression in K with which temperature and dew point, moving together, keep both ranges. */
   readonly depression: Span | undefined;
 }
@@ -47,21 +68,21 @@ export function impossibilityOf(envelope: PhaseEnvelope): Impossibility | undefi
   switch (humidityKey) {
     case 'humidity': {
       if (high <= 1) return vapourOverPressure(envelope, high);
-      const fact = boxFact(envelope, 'relative-humidity', hottestAir(envelope, high));
+      const fact = atCorner(envelope, hottestAir(envelope, high));
       return {
         kind: 'humidity-over-saturation',
-        found: fact('highest-humidity', 'highest relative humidity of the envelope', high),
-        limit: fact('humidity-limit', 'relative humidity of saturated air', 1),
+        found: fact('highest-humidity', high),
+        limit: fact('humidity-limit', 1),
         clipped: spanIfAny(low, 1),
       };
     }
     case 'dew-point-depression': {
       if (low >= 0) return vapourOverPressure(envelope, low);
-      const fact = boxFact(envelope, 'temperature-difference', hottestAir(envelope, low));
+      const fact = atCorner(envelope, hottestAir(envelope, low));
       return {
         kind: 'negative-depression',
-        found: fact('lowest-depression', 'lowest dew-point depression of the envelope', low),
-        limit: fact('depression-limit', 'dew-point depression of saturated air', 0),
+        found: fact('lowest-depression', low),
+        limit: fact('depression-limit', 0),
         clipped: spanIfAny(0, high),
       };
     }
@@ -73,11 +94,11 @@ export function impossibilityOf(envelope: PhaseEnvelope): Impossibility | undefi
         return humidityKey === 'dew-point' ? vapourOverPressure(envelope, high) : undefined;
       const pressure = envelope.pressure.high;
       const vapourPressure = saturatedVapourPressure(dewPointCelsius, pressure, 'water');
-      const fact = boxFact(envelope, 'temperature', { airCelsius: hottest, pressure, vapourPressure });
+      const fact = atCorner(envelope, { airCelsius: hottest, pressure, vapourPressure });
       return {
         kind: 'dew-point-over-temperature',
-        found: fact('highest-dew-point', 'highest dew point of the envelope', dewPointCelsius),
-        limit: fact('highest-temperature', 'highest air temperature of the envelope', hottest),
+        found: fact('highest-dew-point', dewPointCelsius),
+        limit: fact('highest-temperature', hottest),
         clipped: spanIfAny(low, humidityKey === 'dew-point' ? hottest : saturatedMixingRatio(hottest, pressure)),
       };
     }
@@ -89,11 +110,11 @@ function vapourOverPressure(envelope: PhaseEnvelope, wettest: number): Impossibi
   const corner = hottestAir(envelope, wettest);
   const { vapourPressure, pressure } = corner;
   if (vapourPressure <= pressure) return undefined;
-  const fact = boxFact(envelope, 'pressure', corner);
+  const fact = atCorner(envelope, corner);
   return {
     kind: 'vapour-over-pressure',
-    found: fact('highest-vapour-pressure', 'highest vapour pressure of the envelope', vapourPressure),
-    limit: fact('lowest-pressure', 'lowest pressure of the space', pressure),
+    found: fact('highest-vapour-pressure', vapourPressure),
+    limit: fact('lowest-pressure', pressure),
     clipped: clippedBelowPressure(envelope, corner.airCelsius, pressure),
   };
 }
@@ -126,15 +147,15 @@ export function saturationCut(envelope: PhaseEnvelope): SaturationCut | undefine
   const highest = highestDewPoint(envelope);
   if (highest === undefined || highest <= coldest) return undefined;
   const saturated = saturatedVapourPressure(coldest, pressure.high, 'water');
-  const fact = boxFact(envelope, 'temperature', {
+  const fact = atCorner(envelope, {
     airCelsius: coldest,
     pressure: pressure.high,
     vapourPressure: saturated,
   });
   const lowest = dewPointOfRange(humidityKey, humidity.value.low, pressure.low);
   return {
-    highestDewPoint: fact('highest-dew-point', 'highest dew point of the envelope', highest),
-    lowestTemperature: fact('lowest-temperature', 'lowest air temperature of the envelope', coldest),
+    highestDewPoint: fact('highest-dew-point', highest),
+    lowestTemperature: fact('lowest-temperature', coldest),
     depression: lowest === undefined ? undefined : depressionKeeping(temperature.value, { low: lowest, high: highest }),
   };
 }
@@ -157,17 +178,7 @@ function hottestAir({ humidityKey, temperature, pressure }: PhaseEnvelope, humid
   return { airCelsius, pressure: pressure.low, vapourPressure };
 }
 
-/** Makes facts of one corner of the box; their ids carry the phase, since they belong to the space. */
-function boxFact(envelope: PhaseEnvelope, dimension: Dimension, corner: AirState) {
-  const { phase, inputs } = envelope;
-  return (id: string, title: string, value: number): KnownFact => ({
-    id: phase === undefined ? `envelope/${id}` : `envelope/${phase}/${id}`,
-    title,
-    dimension,
-    value,
-    at: cornerOf(corner, phase),
-    inputs,
-    formulas: [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER],
-    notes: [],
-  });
+/** Makes numbers of one corner of the box. */
+function atCorner({ phase }: PhaseEnvelope, corner: AirState) {
+  return (fact: BoxFactName, value: number): BoxValue => ({ fact, value, at: cornerOf(corner, phase) });
 }

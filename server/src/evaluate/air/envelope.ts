@@ -1,5 +1,6 @@
 /** The envelope of a space or phase: a box in temperature, humidity and pressure, cut off at saturation. */
 import { valueIfOk } from '../../base/outcome.ts';
+import type { Span } from '../../base/span.ts';
 import type { Located } from '../../model/located.ts';
 import type { Envelope, Space } from '../../model/model-types.generated.ts';
 import { dewPointOfVapour } from '../../physics/air/dew-point.ts';
@@ -7,20 +8,14 @@ import type { AirState } from '../../physics/air/moist-air.ts';
 import { mixingRatio } from '../../physics/air/quantities.ts';
 import { saturatedVapourPressure } from '../../physics/air/saturated-vapour.ts';
 import { vapourPressureFromMixingRatio } from '../../physics/air/vapour-pressure.ts';
-import { showRange } from '../../quantity/format-quantity.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import type { FactInput } from '../facts/fact.ts';
+import { rangeInput } from '../facts/inputs.ts';
 import type { SpacePressure } from './space-pressure.ts';
 
 export type HumidityKey = 'humidity' | 'dew-point' | 'dew-point-depression' | 'mixing-ratio';
-
-/** A range of plain numbers, canonical. */
-export interface Span {
-  readonly low: number;
-  readonly high: number;
-}
 
 export interface PhaseEnvelope {
   /** The phase's name; absent for the one envelope `air`. */
@@ -62,10 +57,6 @@ function readable(
   const inputs = [rangeInput('air temperature', temperature), rangeInput(label, range), pressure.input];
   const keyOrigin = located.keyOrigin ?? located.origin;
   return [{ phase, keyOrigin, located, temperature, humidityKey: key, humidity: range, pressure, speed, inputs }];
-}
-
-function rangeInput(label: string, { value, origin }: Located<QuantityRange>): FactInput {
-  return { label, text: showRange(value.low, value.high, value.dimension), origin };
 }
 
 /**

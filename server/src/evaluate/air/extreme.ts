@@ -4,9 +4,10 @@
  * best sample and climbs from there while a small step still helps.
  */
 
+import type { Span } from '../../base/span.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { TRIPLE_POINT_CELSIUS } from '../../physics/constants.ts';
-import { cutTemperatures, type PhaseEnvelope, type Span, stateAt } from './envelope.ts';
+import { cutTemperatures, type PhaseEnvelope, stateAt } from './envelope.ts';
 
 /** A place in the box: air temperature in °C, share of the possible humidity range, pressure in Pa. */
 type Place = readonly [number, number, number];

@@ -3,7 +3,7 @@ import { enhancementLeavesFormula } from '../../physics/air/enhancement.ts';
 import { saturationFormulaOverWater } from '../../physics/air/saturation.ts';
 import { checkValidity, type OutsideFormula } from '../../physics/formula.ts';
 import { cornerOf } from '../facts/corner.ts';
-import type { KnownFact } from '../facts/fact.ts';
+import type { Corner } from '../facts/fact.ts';
 import { type PhaseEnvelope, stateAt } from './envelope.ts';
 import { type Impossibility, impossibilityOf, type SaturationCut, saturationCut } from './envelope-limits.ts';
 import { type SampledEnvelope, sampleEnvelope } from './extreme.ts';
@@ -20,7 +20,10 @@ export interface PhaseEvaluation {
 /** A formula whose published range the envelope leaves, and the value with which it does. */
 export interface FormulaLeft {
   readonly outside: OutsideFormula;
-  readonly fact: KnownFact;
+  /** °C, or Pa where it is left by its pressure. */
+  readonly value: number;
+  /** None where no state of air can be computed. */
+  readonly at: Corner | undefined;
 }
 
 export function evaluatePhase(envelope: PhaseEnvelope): PhaseEvaluation {
@@ -42,7 +45,7 @@ function saturationLeft(envelope: PhaseEnvelope): FormulaLeft | undefined {
   const { low, high } = envelope.temperature.value;
   for (const celsius of [high, low]) {
     const outside = checkValidity(saturationFormulaOverWater(celsius), { celsius });
-    if (outside !== undefined) return { outside, fact: factOf(envelope, outside, celsius) };
+    if (outside !== undefined) return { outside, value: celsius, at: undefined };
   }
   return undefined;
 }
@@ -60,13 +63,13 @@ function enhancementLeft(envelope: PhaseEnvelope): FormulaLeft | undefined {
     const outside = enhancementLeavesFormula(celsius, pascal, 'water');
     if (outside === undefined) continue;
     const at = cornerOf(stateAt(envelope, celsius, 1, pascal), envelope.phase);
-    return { outside, fact: { ...factOf(envelope, outside, celsius), at } };
+    return formulaLeft(outside, celsius, at);
   }
   const driest = lowestDewPointWritten(envelope);
   const outside = enhancementLeavesFormula(driest, pressure.low, 'water');
   if (outside === undefined) return undefined;
   const at = cornerOf(stateAt(envelope, low, 0, pressure.low), envelope.phase);
-  return { outside, fact: { ...factOf(envelope, outside, driest), at } };
+  return formulaLeft(outside, driest, at);
 }
 
 /** The lowest dew point in °C that the vapour pressure is computed from; the air temperature where it is from none. */
@@ -76,15 +79,6 @@ function lowestDewPointWritten({ humidityKey, humidity, temperature }: PhaseEnve
   return humidityKey === 'dew-point-depression' ? coldest - humidity.value.high : coldest;
 }
 
-function factOf({ phase, inputs }: PhaseEnvelope, outside: OutsideFormula, celsius: number): KnownFact {
-  const byPressure = outside.argument === 'pressure';
-  return {
-    id: phase === undefined ? 'envelope/outside-formula' : `envelope/${phase}/outside-formula`,
-    title: `${byPressure ? 'pressure' : 'temperature'} outside the published range of a formula`,
-    dimension: byPressure ? 'pressure' : 'temperature',
-    value: byPressure ? outside.value : celsius,
-    inputs,
-    formulas: [outside.formula],
-    notes: [],
-  };
+function formulaLeft(outside: OutsideFormula, celsius: number, at: Corner): FormulaLeft {
+  return { outside, value: outside.argument === 'pressure' ? outside.value : celsius, at };
 }

@@ -4,6 +4,7 @@ import type { Report } from '../../model/model-types.generated.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { FactInput } from '../facts/fact.ts';
+import { lazyInput } from '../facts/inputs.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { absolutePressure } from './space-pressure.ts';
 
@@ -23,7 +24,7 @@ export interface ReportPressures {
 export function reportPressures({ pressure, atPressure }: Report, settings: SiteSettings): ReportPressures {
   const given = (label: string, { value, origin }: Located<Quantity>): GivenPressure => {
     const absolute = absolutePressure(value, settings);
-    return { value: absolute, input: { label, text: showQuantity(absolute, 'pressure'), origin } };
+    return { value: absolute, input: lazyInput(label, () => showQuantity(absolute, 'pressure'), { origin }) };
   };
   return {
     ...(pressure === undefined ? {} : { own: given('pressure of the report', pressure) }),

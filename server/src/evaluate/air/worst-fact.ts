@@ -1,9 +1,10 @@
-/** Facts that are the worst value of something over the envelope of a space. */
+/** The worst value of something over the envelope of a space, as facts give it. */
 
 import type { AirState } from '../../physics/air/moist-air.ts';
-import type { OutsideFormula } from '../../physics/formula.ts';
+import type { Formula, OutsideFormula } from '../../physics/formula.ts';
 import { cornerOf, formulaLeftBy, formulasAt, wordsOfOutside } from '../facts/corner.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
+import type { Computed } from '../facts/declared-fact.ts';
+import type { FactInput } from '../facts/fact.ts';
 import { extremeOf } from './extreme.ts';
 import type { PhaseEvaluation } from './phase.ts';
 
@@ -30,32 +31,39 @@ export function worstOverPhases(
   return worst;
 }
 
-/** What a fact says of itself before its value is known. */
-export type FactBase = Pick<Fact, 'id' | 'title' | 'dimension' | 'formulas'> & {
+/** How the worst value comes about, whatever it is. */
+export interface WorstDerivation {
   readonly relation: string;
+  readonly formulas: readonly Formula[];
   readonly notes?: readonly string[];
-};
+}
 
 /**
  * @param inputs what went in besides the envelope
  * @param leaves which published range the computation leaves at the worst state; by default that of the state itself
  */
 export function worstFact(
-  base: FactBase,
+  { relation, formulas, notes = [] }: WorstDerivation,
   worst: WorstState | undefined,
-  inputs: readonly FactInput[],
+  inputs: () => readonly FactInput[],
   leaves: (state: AirState) => OutsideFormula | undefined = formulaLeftBy,
-): Fact {
-  const { id, title, dimension, relation, notes = [] } = base;
+): Computed {
   if (worst === undefined) {
     const missing = 'no state of the envelope has it';
-    return { value: undefined, missing, inputs, notes, id, title, dimension, relation, formulas: base.formulas };
+    return { value: undefined, missing, derivation: () => ({ inputs: inputs(), relation, formulas, notes }) };
   }
   const { value, state, phase } = worst;
   const at = cornerOf(state, phase.envelope.phase);
-  const common = { id, title, dimension, relation, formulas: formulasAt(base.formulas, at.dewPointCelsius) };
-  const allInputs = [...inputs, ...phase.envelope.inputs];
-  const outside = base.formulas.length === 0 ? undefined : leaves(state);
-  if (outside === undefined) return { value, at, inputs: allInputs, notes, ...common };
-  return { value, at, inputs: allInputs, notes: [...notes, wordsOfOutside(outside)], outside, ...common };
+  const outside = formulas.length === 0 ? undefined : leaves(state);
+  return {
+    value,
+    at,
+    outside,
+    derivation: () => ({
+      inputs: [...inputs(), ...phase.envelope.inputs],
+      relation,
+      formulas: formulasAt(formulas, at.dewPointCelsius),
+      notes: outside === undefined ? notes : [...notes, wordsOfOutside(outside)],
+    }),
+  };
 }

@@ -5,7 +5,7 @@ import type { TemperatureAccuracy } from '../../model/model-types.generated.ts';
 import { platinumTolerance } from '../../physics/metrology/platinum-thermometer.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { ReportEvaluation, ResolvedPoint } from '../point.ts';
+import type { ReportEvaluation, ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { SensedState } from './measurement.ts';
 import { type GatheredSources, limitsSource, type UncertaintySource } from './uncertainty-source.ts';
 

@@ -1,7 +1,7 @@
 /** How far the pressure that a report computes with may be off. */
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { WEATHER_PRESSURE } from '../air/pressure-effect.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { Measurement } from './measurement.ts';
 import { limitsSource, type UncertaintySource } from './uncertainty-source.ts';
 

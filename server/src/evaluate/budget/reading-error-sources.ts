@@ -3,12 +3,12 @@ import { remembered } from '../../base/remembered.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import { type AirTemperatureErrors, airTemperatureErrors } from '../air-temperature/errors.ts';
 import type { FactInput } from '../facts/fact.ts';
 import type { Given } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { ThermometerKind } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import type { SensedState } from './measurement.ts';
 import { type GatheredSources, type SourceKind, sourceInfo, type UncertaintySource } from './uncertainty-source.ts';
 

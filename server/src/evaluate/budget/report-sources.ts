@@ -1,14 +1,17 @@
 /** What is measured for a report and what makes it uncertain, in every phase of its space. */
 import { fail, type Outcome, succeed } from '../../base/outcome.ts';
+import { rememberedOf } from '../../base/remembered.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { type SampledEnvelope, sampledAtJumps } from '../air/extreme.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
+import { rangeEnd } from '../air/quantity-range.ts';
 import { reportPressures } from '../air/report-pressures.ts';
-import { sensorWarming } from '../dryness/dryness.ts';
-import type { ReportEvaluation, ResolvedPoint } from '../point.ts';
-import type { SignalUse } from '../resolved/signal-use.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
+import { sensorWarming } from '../resolved/heater.ts';
+import { completeSpace } from '../resolved/point-fact.ts';
+import type { ReportEvaluation, ResolvedPoint } from '../resolved/resolved-point.ts';
+import { signalUses } from '../resolved/signal-use.ts';
 import { type ThermometerKind, thermometerKindOf } from '../resolved/thermometer.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../space.ts';
 import { thermometerSources } from './air-temperature-sources.ts';
 import type { BudgetTerms } from './budget.ts';
 import { type Measurement, sensedState } from './measurement.ts';
@@ -29,31 +32,19 @@ export interface PhaseSources extends GatheredSources {
   readonly sampled: SampledEnvelope;
 }
 
-type ReadingErrors = (kind: ThermometerKind) => (phase: PhaseEvaluation) => GatheredSources;
-
-/** For any report of a point, or in words what is lacking. What two reports need is looked up once. */
-export function reportSourcesOf(
-  resolved: ResolvedPoint,
-  space: SpaceEvaluation,
-  signals: readonly SignalUse[],
-): (evaluated: ReportEvaluation) => Outcome<ReportSources, string> {
-  const known = new Map<ThermometerKind, ReturnType<ReadingErrors>>();
-  const readingErrors: ReadingErrors = (kind) => {
-    const errors = known.get(kind) ?? readingErrorSources(resolved, space, kind);
-    known.set(kind, errors);
-    return errors;
-  };
-  return (evaluated) => reportSources(evaluated, resolved, space, signals, readingErrors);
-}
+/** What two reports with one thermometer need is looked up once. */
+const readingErrors = rememberedOf((point: ResolvedPoint, kind: ThermometerKind) => {
+  const space = completeSpace(point);
+  return space === undefined ? () => NOTHING : readingErrorSources(point, space, kind);
+});
 
 const NOTHING: GatheredSources = { sources: [], leftOut: [] };
 
-function reportSources(
+/** For a report of a point, or in words what is lacking. */
+export function reportSources(
   evaluated: ReportEvaluation,
   resolved: ResolvedPoint,
   space: SpaceEvaluation,
-  signals: readonly SignalUse[],
-  readingErrors: ReadingErrors,
 ): Outcome<ReportSources, string> {
   const { quantity, source } = evaluated;
   const measured = measurementOf(evaluated, resolved);
@@ -64,7 +55,7 @@ function reportSources(
   if (!sensor.ok) return sensor;
   const thermometer = thermometerSources(evaluated, resolved);
   if (!thermometer.ok) return thermometer;
-  const carriers = signals.filter((signal) => signal.quantity === quantity);
+  const carriers = signalUses(resolved).filter((signal) => signal.quantity === quantity);
   const signal = worstSignal(carriers, resolved, largestMagnitude(space, evaluated, resolved));
   const uncounted = carriers.flatMap((use) => uncountedOf(use, resolved));
   const everywhere: readonly UncertaintySource[] = [
@@ -77,7 +68,7 @@ function reportSources(
   const kind = thermometerKindOf(source);
   const phases = space.phases.flatMap((phase): PhaseSources[] => {
     if (phase.sampled === undefined) return [];
-    const errors = kind === undefined ? NOTHING : readingErrors(kind)(phase);
+    const errors = kind === undefined ? NOTHING : readingErrors(resolved, kind)(phase);
     const sources = [...everywhere, ...errors.sources];
     const leftOut = [...sensor.value.leftOut, ...thermometer.value.leftOut, ...errors.leftOut, ...uncounted];
     const sampled =
@@ -124,9 +115,7 @@ function largestMagnitude(
   { settings }: ResolvedPoint,
 ): number {
   const pressures = reportPressures(report.value, settings);
-  const ends = (['lowest', 'highest'] as const).map(
-    (end) => quantityExtreme(space, quantity, end, pressures).value ?? 0,
-  );
+  const ends = (['lowest', 'highest'] as const).map((end) => rangeEnd(space, quantity, end, pressures).value ?? 0);
   return Math.max(...ends.map(Math.abs));
 }
 

@@ -5,10 +5,10 @@ import type { AccuracyRow, HumidityProbeModel } from '../../model/model-types.ge
 import { SATURATION_TOLERANCE } from '../../physics/air/state.ts';
 import type { StatedAs } from '../../physics/metrology/standard-uncertainty.ts';
 import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
-import { quantityInput } from '../air-temperature/probe-inputs.ts';
 import type { ModelRef } from '../equipment/models.ts';
+import { quantityInput } from '../facts/inputs.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { Measurement, SensedState } from './measurement.ts';
 import { type GatheredSources, limitsSource, type UncertaintySource } from './uncertainty-source.ts';
 

@@ -3,7 +3,7 @@ import { standardUncertaintyOf } from '../../physics/metrology/standard-uncertai
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
 import type { FactInput } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type AnalogueUse, countOf, type SignalUse } from '../resolved/signal-use.ts';
 import { limitsSource, type SourceKind, type UncertaintySource } from './uncertainty-source.ts';
 

@@ -2,56 +2,70 @@
 import { COMBINED_UNCERTAINTY } from '../../physics/metrology/budget.ts';
 import { LINEARITY } from '../../physics/metrology/second-order.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import type { Derivation } from '../facts/declared-fact.ts';
+import type { FactInput } from '../facts/fact.ts';
 import { derivationOf } from '../facts/quantity-value.ts';
 import type { Setting } from '../facts/site-settings.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import { reportFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import type { Budget } from './budget.ts';
 import { linearityOf } from './linearity.ts';
 import { READING_ERRORS_NOTE } from './reading-error-sources.ts';
-import type { ReportBudgets } from './uncertainty.ts';
+import { preparedReport } from './uncertainty.ts';
 
-export function uncertaintyFacts(budgets: ReportBudgets, space: SpaceEvaluation): readonly Fact[] {
-  const { quantity, worst, missing } = budgets;
-  const { title, difference } = quantityInfo(quantity);
+export const expandedUncertainty = reportFact('expanded-uncertainty', {
+  title: (quantity) => titleOf(quantity),
+  dimension: (quantity) => quantityInfo(quantity).difference,
+  compute: (point, quantity) => {
+    const budgets = preparedReport(point, quantity)?.budgets;
+    if (budgets === undefined) return undefined;
+    const { worst, missing } = budgets;
+    if (worst === undefined) {
+      const derivation = () => ({ inputs: [], ...relationOf(quantity) });
+      return { value: undefined, missing: missing ?? 'not known', derivation };
+    }
+    const derivation = () => ({ ...explained(worst, point), notes: budgetNotes(worst) });
+    return { value: worst.expandedUncertainty, at: worst.at, derivation };
+  },
+});
+
+/** With the one change that helps most. */
+export const improvedUncertainty = reportFact('improved-uncertainty', {
+  title: (quantity, point) => {
+    const words = preparedReport(point, quantity)?.budgets.worst?.improvement?.words;
+    return `${titleOf(quantity)} with ${words}, at best`;
+  },
+  dimension: (quantity) => quantityInfo(quantity).difference,
+  compute: (point, quantity) => {
+    const worst = preparedReport(point, quantity)?.budgets.worst;
+    if (worst?.improvement === undefined) return undefined;
+    const notes = ['What would be left at the same corner if the contributions that it lessens vanished.'];
+    const derivation = () => ({ ...explained(worst, point), notes });
+    return { value: worst.improvement.expandedUncertainty, at: worst.at, derivation };
+  },
+});
+
+function titleOf(quantity: QuantityName): string {
+  return `expanded uncertainty of the ${quantityInfo(quantity).title}`;
+}
+
+function relationOf(quantity: QuantityName) {
   const { relation, formulas } = derivationOf(quantity);
-  const named = { id: `${quantity}/expanded-uncertainty`, title: `expanded uncertainty of the ${title}` };
-  const base = {
-    dimension: difference,
+  return {
     relation: `U = k · u, u² = Σ (∂Q/∂x · u(x))², e = U(sensor) · f(ts, p) · ew(ts); ${relation}`,
     formulas: [COMBINED_UNCERTAINTY, ...formulas],
   };
-  if (worst === undefined)
-    return [{ value: undefined, missing: missing ?? 'not known', inputs: [], notes: [], ...named, ...base }];
-  const phase = space.phases.find(({ envelope }) => envelope.phase === worst.at.phase);
-  const found = {
-    at: worst.at,
-    inputs: [
-      ...worst.contributions.flatMap(({ inputs }) => inputs),
-      coverageInput(space.settings.coverage),
-      ...(phase?.envelope.inputs ?? []),
-    ],
-    ...base,
-  };
-  const expanded = {
-    value: worst.expandedUncertainty,
-    get notes() {
-      return budgetNotes(worst);
-    },
-    ...named,
-    ...found,
-  };
-  if (worst.improvement === undefined) return [expanded];
-  const { words, expandedUncertainty: value } = worst.improvement;
-  const improved = {
-    id: `${quantity}/improved-uncertainty`,
-    title: `${named.title} with ${words}, at best`,
-    value,
-    notes: ['What would be left at the same corner if the contributions that it lessens vanished.'],
-    ...found,
-  };
-  return [expanded, improved];
+}
+
+function explained(worst: Budget, { space, settings }: ResolvedPoint): Derivation {
+  const phase = space?.phases.find(({ envelope }) => envelope.phase === worst.at.phase);
+  const inputs = [
+    ...worst.contributions.flatMap((contribution) => contribution.inputs),
+    coverageInput(settings.coverage),
+    ...(phase?.envelope.inputs ?? []),
+  ];
+  return { inputs, ...relationOf(worst.quantity) };
 }
 
 function coverageInput({ value, origin }: Setting): FactInput {

@@ -1,13 +1,13 @@
 /** How uncertain every report of a point is: a budget for each phase, at the corner where the uncertainty is largest. */
 import type { Outcome } from '../../base/outcome.ts';
+import { remembered, rememberedOf } from '../../base/remembered.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { extremeOf } from '../air/extreme.ts';
-import type { ResolvedPoint } from '../point.ts';
-import type { SignalUse } from '../resolved/signal-use.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import { completeSpace } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type Budget, budgetAt, varianceAt } from './budget.ts';
-import { type PhaseSources, type ReportSources, reportSourcesOf } from './report-sources.ts';
+import { type PhaseSources, type ReportSources, reportSources } from './report-sources.ts';
 
 /** The budgets of one report. */
 export interface ReportBudgets {
@@ -26,14 +26,26 @@ export interface PreparedReport {
   readonly sources: ReportSources | undefined;
 }
 
-export function reportBudgets(
-  resolved: ResolvedPoint,
-  space: SpaceEvaluation,
-  signals: readonly SignalUse[],
-): readonly PreparedReport[] {
-  const sourcesOf = reportSourcesOf(resolved, space, signals);
-  return resolved.reports.map((evaluated) => prepared(evaluated.quantity, sourcesOf(evaluated)));
-}
+/** Undefined for a quantity that is not reported, or in a space that cannot be computed with. */
+export const preparedReport = rememberedOf(
+  (point: ResolvedPoint, quantity: QuantityName): PreparedReport | undefined => {
+    const space = completeSpace(point);
+    const evaluated = point.reports.find((candidate) => candidate.quantity === quantity);
+    if (space === undefined || evaluated === undefined) return undefined;
+    return prepared(quantity, reportSources(evaluated, point, space));
+  },
+);
+
+/** The budgets of all reports. */
+export const reportBudgets = remembered(
+  (point: ResolvedPoint): ReadonlyMap<QuantityName, ReportBudgets> =>
+    new Map(
+      point.reports.flatMap(({ quantity }) => {
+        const budgets = preparedReport(point, quantity)?.budgets;
+        return budgets === undefined ? [] : [[quantity, budgets]];
+      }),
+    ),
+);
 
 function prepared(quantity: QuantityName, gathered: Outcome<ReportSources, string>): PreparedReport {
   if (!gathered.ok)

@@ -1,17 +1,21 @@
 /** When the next check of a point is due. */
+import { remembered } from '../../base/remembered.ts';
+import type { Located } from '../../model/located.ts';
 import type { CalendarDate, Checks } from '../../model/model-types.generated.ts';
 import type { Formula } from '../../physics/formula.ts';
-import { showQuantity } from '../../quantity/format-quantity.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import { dayAfter, secondsBetween } from '../facts/calendar.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { FactInput } from '../facts/fact.ts';
+import { quantityInput } from '../facts/inputs.ts';
+import { pointFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 
 /** The next check and how far off it is. */
 export interface CheckDue {
   readonly last: LastCheck;
   readonly due: CalendarDate;
-  readonly fact: Fact;
+  readonly interval: Located<Quantity>;
 }
 
 export interface LastCheck {
@@ -29,28 +33,35 @@ const CALENDAR_TIME: Formula = {
 };
 
 /** Undefined where no last check or no interval is given. */
-export function checkDue(resolved: ResolvedPoint): CheckDue | undefined {
+export const checkDue = remembered((resolved: ResolvedPoint): CheckDue | undefined => {
   const { interval }: Checks = resolved.point.checks?.value ?? {};
   const last = lastCheck(resolved);
   const due = last === undefined || interval === undefined ? undefined : dayAfter(last.date, interval.value);
   if (last === undefined || interval === undefined || due === undefined) return undefined;
-  const { today } = resolved.settings;
-  const fact: Fact = {
-    id: 'check/time-left',
-    title: `time until the next check, due on ${due}`,
-    dimension: 'time',
-    value: secondsBetween(today, due),
-    inputs: [
-      lastCheckInput(last),
-      { label: 'interval', text: showQuantity(interval.value.value, 'time'), origin: interval.origin },
-      { label: 'today', text: today },
-    ],
-    relation: 'last check + interval − today, by the calendar',
-    formulas: [CALENDAR_TIME],
-    notes: [],
-  };
-  return { last, due, fact };
-}
+  return { last, due, interval };
+});
+
+export const timeToCheck = pointFact('check/time-left', {
+  title: (point) => `time until the next check, due on ${checkDue(point)?.due}`,
+  dimension: 'time',
+  compute: (point) => {
+    const next = checkDue(point);
+    if (next === undefined) return undefined;
+    const { today } = point.settings;
+    return {
+      value: secondsBetween(today, next.due),
+      derivation: () => ({
+        inputs: [
+          lastCheckInput(next.last),
+          ...quantityInput('interval', next.interval),
+          { label: 'today', text: today },
+        ],
+        relation: 'last check + interval − today, by the calendar',
+        formulas: [CALENDAR_TIME],
+      }),
+    };
+  },
+});
 
 /** Of the day that the plan gives and the visits on which the point was compared with a reference, the latest. */
 function lastCheck({ point, readings }: ResolvedPoint): LastCheck | undefined {

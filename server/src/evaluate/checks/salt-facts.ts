@@ -5,64 +5,88 @@ import { SALT_COVERAGE, type SaltHumidity } from '../../physics/air/saturated-sa
 import { SATURATION_OVER_WATER } from '../../physics/air/saturation.ts';
 import { vapourPressureFromRelativeHumidity } from '../../physics/air/vapour-pressure.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { sensorWarming } from '../dryness/dryness.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
-import type { PlannedSalt, SaltPlan } from './salts.ts';
+import type { Computed } from '../facts/declared-fact.ts';
+import { quantityInput } from '../facts/inputs.ts';
+import { sensorWarming } from '../resolved/heater.ts';
+import { saltFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { type PlannedSalt, type SaltPlan, saltPlan } from './salts.ts';
 
 /** The difference in K between solution and sensor that a note prices. */
 const NOTED_DIFFERENCE = 0.1;
 
-export function saltFacts(plan: SaltPlan, resolved: ResolvedPoint): readonly Fact[] {
-  const [lowest] = plan.working ?? [];
-  const ofSalts = plan.salts.flatMap((salt) =>
-    salt.humidity.ok ? factsOfSalt(salt, salt.humidity.value, plan, resolved) : [],
-  );
-  return [...ofSalts, ...(lowest === undefined ? [] : [lowest])];
+export const expectedReading = saltFact('expected-reading', {
+  title: (salt) => `reading to expect over ${salt}`,
+  dimension: 'relative-humidity',
+  compute: ofPlanned((planned) => ({
+    value: planned.humidity.relativeHumidity,
+    derivation: () => explained(planned),
+  })),
+});
+
+export const saltUncertainty = saltFact('expanded-uncertainty', {
+  title: (salt) => `expanded uncertainty of the humidity over ${salt}`,
+  dimension: 'relative-humidity',
+  compute: ofPlanned((planned, { settings }) => ({
+    value: (planned.humidity.expandedUncertainty / SALT_COVERAGE) * settings.coverage.value,
+    derivation: () => explained(planned),
+  })),
+});
+
+/** What a sensor that stays heated makes of it. */
+export const heatedReading = saltFact('heated-reading', {
+  title: (salt) => `reading of the heated sensor over ${salt}`,
+  dimension: 'relative-humidity',
+  compute: ofPlanned((planned, { heater }) => {
+    const warming = heater.on ? sensorWarming(heater) : undefined;
+    if (warming === undefined) return undefined;
+    const { air, humidity } = planned;
+    return {
+      value: relativeHumidityAt(air, air.airCelsius + warming.rise),
+      derivation: () => {
+        const { inputs, notes } = explained(planned);
+        return {
+          inputs: [...inputs, warming.input],
+          relation: 'U · ew(t) / ew(t + rise)',
+          formulas: [humidity.formula, SATURATION_OVER_WATER],
+          notes,
+        };
+      },
+    };
+  }),
+});
+
+interface PlannedAir {
+  readonly salt: PlannedSalt;
+  readonly humidity: SaltHumidity;
+  readonly at: SaltPlan['at'];
+  /** Over the solution. */
+  readonly air: AirState;
 }
 
-function factsOfSalt(
-  { id, located }: PlannedSalt,
-  { relativeHumidity, expandedUncertainty, formula }: SaltHumidity,
-  { at }: SaltPlan,
-  { settings, heater }: ResolvedPoint,
-): readonly Fact[] {
-  const celsius = at.value.value;
-  const pressure = settings.airPressure.value;
-  const vapourPressure = vapourPressureFromRelativeHumidity(relativeHumidity, celsius, pressure);
-  const air: AirState = { airCelsius: celsius, pressure, vapourPressure };
-  const uncertainty = (expandedUncertainty / SALT_COVERAGE) * settings.coverage.value;
-  const apart = relativeHumidity - relativeHumidityAt(air, celsius + NOTED_DIFFERENCE);
-  const base = {
-    dimension: 'relative-humidity',
+function ofPlanned(compute: (planned: PlannedAir, point: ResolvedPoint) => Computed | undefined) {
+  return (point: ResolvedPoint, id: string): Computed | undefined => {
+    const plan = saltPlan(point);
+    const salt = plan?.salts.find((candidate) => candidate.id === id);
+    if (plan === undefined || salt === undefined || !salt.humidity.ok) return undefined;
+    const humidity = salt.humidity.value;
+    const airCelsius = plan.at.value.value;
+    const pressure = point.settings.airPressure.value;
+    const vapourPressure = vapourPressureFromRelativeHumidity(humidity.relativeHumidity, airCelsius, pressure);
+    return compute({ salt, humidity, at: plan.at, air: { airCelsius, pressure, vapourPressure } }, point);
+  };
+}
+
+function explained({ salt, humidity, at, air }: PlannedAir) {
+  const apart = humidity.relativeHumidity - relativeHumidityAt(air, air.airCelsius + NOTED_DIFFERENCE);
+  return {
     inputs: [
-      { label: 'salt', text: id, origin: located.origin },
-      { label: 'temperature of the check', text: showQuantity(celsius, 'temperature'), origin: at.origin },
-    ] satisfies readonly FactInput[],
-    formulas: [formula],
+      { label: 'salt', text: salt.id, origin: salt.located.origin },
+      ...quantityInput('temperature of the check', at),
+    ],
+    formulas: [humidity.formula],
     notes: [
       `Solution, air and sensor have one temperature: a sensor ${showQuantity(NOTED_DIFFERENCE, 'temperature-difference')} warmer reads ${showQuantity(apart, 'relative-humidity')} less.`,
     ],
-  } as const;
-  const expected: readonly Fact[] = [
-    { ...base, id: `salt/${id}/expected-reading`, title: `reading to expect over ${id}`, value: relativeHumidity },
-    {
-      ...base,
-      id: `salt/${id}/expanded-uncertainty`,
-      title: `expanded uncertainty of the humidity over ${id}`,
-      value: uncertainty,
-    },
-  ];
-  const warming = heater.on ? sensorWarming(heater) : undefined;
-  if (warming === undefined) return expected;
-  const heated: Fact = {
-    ...base,
-    id: `salt/${id}/heated-reading`,
-    title: `reading of the heated sensor over ${id}`,
-    value: relativeHumidityAt(air, celsius + warming.rise),
-    inputs: [...base.inputs, warming.input],
-    relation: 'U · ew(t) / ew(t + rise)',
-    formulas: [formula, SATURATION_OVER_WATER],
   };
-  return [...expected, heated];
 }

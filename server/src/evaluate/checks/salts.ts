@@ -1,15 +1,16 @@
 /** The salts of a check plan: what a probe should read over each, and whether they fit the point. */
 import type { Outcome } from '../../base/outcome.ts';
+import { remembered } from '../../base/remembered.ts';
 import type { Located } from '../../model/located.ts';
 import type { SaltId } from '../../physics/air/salt-data.ts';
 import { SALT_IDS, type SaltHumidity, saltHumidity } from '../../physics/air/saturated-salts.ts';
 import type { OutsideFormula } from '../../physics/formula.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { humidityAtWork } from '../dryness/working-humidity.ts';
+import { humidityAtSensor, lowestHumidityAtSensor } from '../dryness/dryness.ts';
 import { isKnown, type KnownFact } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
+import { completeSpace } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { conflictOf, type SaltConflict } from '../resolved/salt-compatibility.ts';
-import type { SpaceEvaluation } from '../space.ts';
 
 export interface PlannedSalt {
   readonly id: SaltId;
@@ -23,7 +24,7 @@ export interface SaltPlan {
   readonly at: Located<Quantity>;
   readonly salts: readonly PlannedSalt[];
   /** Lowest and highest humidity that the sensor sees at work; undefined where that is not known. */
-  readonly working: readonly [KnownFact, KnownFact] | undefined;
+  readonly working: WorkingHumidity | undefined;
   /** False where the salts leave a part of the working humidity too far outside; undefined where that is not known. */
   readonly spans: boolean | undefined;
   /** Salts that would fit, from dry to wet; none where the working humidity is not known. */
@@ -40,9 +41,11 @@ const DRY_END_SLACK = 0.05;
 const USUAL_SALTS: readonly SaltId[] = ['LiCl', 'MgCl2', 'Mg(NO3)2', 'NaCl', 'KCl', 'K2SO4'];
 
 /** Undefined where the plan checks by no salt, or at a temperature that is not given. */
-export function saltPlan(resolved: ResolvedPoint, space: SpaceEvaluation): SaltPlan | undefined {
+export const saltPlan = remembered((resolved: ResolvedPoint): SaltPlan | undefined => {
+  const space = completeSpace(resolved);
   const { method, salts: named, at } = resolved.point.checks?.value ?? {};
-  if (method?.value !== 'saturated-salt' || named === undefined || at === undefined) return undefined;
+  if (space === undefined || method?.value !== 'saturated-salt' || named === undefined || at === undefined)
+    return undefined;
   const celsius = at.value.value;
   const exposures = (space.located.value.exposure?.value ?? []).map(({ value }) => value);
   const salts = named.value.flatMap((located): PlannedSalt[] => {
@@ -50,8 +53,7 @@ export function saltPlan(resolved: ResolvedPoint, space: SpaceEvaluation): SaltP
     if (id === undefined) return [];
     return [{ id, located, humidity: saltHumidity(id, celsius), conflict: conflictOf(id, exposures) }];
   });
-  const atWork = humidityAtWork(resolved, space);
-  const working = atWork !== undefined && isBothKnown(atWork) ? atWork : undefined;
+  const working = workingHumidity(resolved);
   const allKnown = salts.length > 0 && salts.length === named.value.length;
   return {
     at,
@@ -60,14 +62,17 @@ export function saltPlan(resolved: ResolvedPoint, space: SpaceEvaluation): SaltP
     spans: working === undefined || !allKnown ? undefined : spansWork(salts, working),
     fitting: working === undefined ? [] : fittingSalts(working, celsius, exposures),
   };
-}
+});
 
-function isBothKnown(facts: ReturnType<typeof humidityAtWork> & object): facts is readonly [KnownFact, KnownFact] {
-  return facts.every(isKnown);
+type WorkingHumidity = readonly [lowest: KnownFact, highest: KnownFact];
+
+function workingHumidity({ facts }: ResolvedPoint): WorkingHumidity | undefined {
+  const [lowest, highest] = [facts.get(lowestHumidityAtSensor), facts.get(humidityAtSensor)];
+  return isKnown(lowest) && isKnown(highest) ? [lowest, highest] : undefined;
 }
 
 /** Undefined where one of the salts has no humidity at the temperature of the check. */
-function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: readonly [KnownFact, KnownFact]) {
+function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: WorkingHumidity) {
   const values = salts.flatMap(({ humidity }) => (humidity.ok ? [humidity.value.relativeHumidity] : []));
   if (values.length < salts.length) return undefined;
   return Math.min(...values) <= lowest.value + SALT_SLACK && Math.max(...values) >= highest.value - SALT_SLACK;
@@ -75,7 +80,7 @@ function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: readonly [K
 
 /** The wettest usual salt below the working humidity and the driest above it, or the nearest there is. */
 function fittingSalts(
-  [lowest, highest]: readonly [KnownFact, KnownFact],
+  [lowest, highest]: WorkingHumidity,
   celsius: number,
   exposures: readonly string[],
 ): readonly SaltId[] {

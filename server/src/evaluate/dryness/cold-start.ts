@@ -3,14 +3,41 @@
  * first. Where that is below the dew point of the phase, it condenses until it has warmed up.
  */
 import { valueIfOk } from '../../base/outcome.ts';
+import { remembered } from '../../base/remembered.ts';
 import { ENHANCEMENT_OVER_WATER } from '../../physics/air/enhancement.ts';
 import { dewPoint } from '../../physics/air/quantities.ts';
 import { SATURATION_OVER_WATER } from '../../physics/air/saturation.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
-import { worstFact, worstOverPhases } from '../air/worst-fact.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
+import { type WorstState, worstFact, worstOverPhases } from '../air/worst-fact.ts';
+import type { Computed } from '../facts/declared-fact.ts';
+import type { FactInput } from '../facts/fact.ts';
+import { lazyInput } from '../facts/inputs.ts';
+import { pointFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { whereProbeIsInAir } from './dryness.ts';
+
+/** The least over all phases. */
+export const coldStartMargin = pointFact('cold-start-margin', {
+  title: 'least margin of the cold head to the dew point',
+  dimension: 'temperature-difference',
+  compute: atWorstEntry(({ margin, ...entry }) =>
+    entryFact(entry, margin, 'head on entry − highest dew point of the phase'),
+  ),
+});
+
+export const coldStartHead = pointFact('cold-start-head', {
+  title: (point) => `head on entry to phase ${phaseEntered(point)}`,
+  dimension: 'temperature',
+  compute: atWorstEntry((entry) => entryFact(entry, entry.head.celsius, 'lowest air temperature before the phase')),
+});
+
+export const coldStartDewPoint = pointFact('cold-start-dew-point', {
+  title: (point) => `highest dew point of phase ${phaseEntered(point)}`,
+  dimension: 'temperature',
+  compute: atWorstEntry((entry) => entryFact(entry, entry.wettest.value, 'f(td, p) · ew(td) = e, solved for td')),
+});
 
 interface ColdHead {
   readonly celsius: number;
@@ -18,24 +45,44 @@ interface ColdHead {
 }
 
 interface Entry {
+  readonly phase: string;
+  readonly head: ColdHead;
+  /** Where the dew point of the phase is highest. */
+  readonly wettest: WorstState;
+  /** Of the head above that dew point, K. */
   readonly margin: number;
-  readonly facts: readonly Fact[];
 }
 
-/** The least margin over all phases, with the head's temperature and the dew point there; none without named phases. */
-export function coldStartFacts(space: SpaceEvaluation): readonly Fact[] {
+function atWorstEntry(compute: (entry: Entry) => Computed) {
+  return whereProbeIsInAir((_, space) => {
+    const entry = worstEntry(space);
+    return entry === undefined ? undefined : compute(entry);
+  });
+}
+
+function entryFact({ wettest, head }: Pick<Entry, 'wettest' | 'head'>, value: number, relation: string): Computed {
+  const formulas = [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER];
+  return worstFact({ relation, formulas }, { ...wettest, value }, () => [head.input]);
+}
+
+function phaseEntered({ space }: ResolvedPoint): string {
+  return (space === undefined ? undefined : worstEntry(space)?.phase) ?? '';
+}
+
+/** None in a space without named phases: nothing says what the head comes from. */
+const worstEntry = remembered((space: SpaceEvaluation): Entry | undefined => {
   let head = headFromSurroundings(space);
   let worst: Entry | undefined;
   for (const phase of space.phases) {
     const { phase: name, temperature } = phase.envelope;
-    if (name === undefined) return [];
+    if (name === undefined) return undefined;
     const entry = head === undefined ? undefined : entryInto(phase, name, head);
     if (entry !== undefined && (worst === undefined || entry.margin < worst.margin)) worst = entry;
     const celsius = temperature.value.low;
     head = { celsius, input: headInput(`from phase ${name}`, celsius, temperature.origin) };
   }
-  return worst?.facts ?? [];
-}
+  return worst;
+});
 
 function headFromSurroundings({ settings }: SpaceEvaluation): ColdHead | undefined {
   const { surroundings } = settings;
@@ -45,33 +92,11 @@ function headFromSurroundings({ settings }: SpaceEvaluation): ColdHead | undefin
 }
 
 function headInput(from: string, celsius: number, origin: FactInput['origin']): FactInput {
-  const label = `head on entry, ${from}`;
-  return { label, text: showQuantity(celsius, 'temperature'), ...(origin === undefined ? {} : { origin }) };
+  const text = () => showQuantity(celsius, 'temperature');
+  return lazyInput(`head on entry, ${from}`, text, origin === undefined ? {} : { origin });
 }
 
-function entryInto(phase: PhaseEvaluation, name: string, { celsius, input }: ColdHead): Entry | undefined {
+function entryInto(phase: PhaseEvaluation, name: string, head: ColdHead): Entry | undefined {
   const wettest = worstOverPhases([phase], 'highest', (state) => valueIfOk(dewPoint(state)));
-  if (wettest === undefined) return undefined;
-  const margin = celsius - wettest.value;
-  const fact = (id: string, title: string, value: number, relation: string): Fact => {
-    const dimension = id === 'cold-start-margin' ? 'temperature-difference' : 'temperature';
-    const formulas = [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER];
-    return worstFact({ id, title, dimension, relation, formulas }, { ...wettest, value }, [input]);
-  };
-  const facts = [
-    fact(
-      'cold-start-margin',
-      'least margin of the cold head to the dew point',
-      margin,
-      'head on entry − highest dew point of the phase',
-    ),
-    fact('cold-start-head', `head on entry to phase ${name}`, celsius, 'lowest air temperature before the phase'),
-    fact(
-      'cold-start-dew-point',
-      `highest dew point of phase ${name}`,
-      wettest.value,
-      'f(td, p) · ew(td) = e, solved for td',
-    ),
-  ];
-  return { margin, facts };
+  return wettest === undefined ? undefined : { phase: name, head, wettest, margin: head.celsius - wettest.value };
 }

@@ -5,8 +5,8 @@ import { CLEANED_STEEL_EMISSIVITY } from '../../physics/heat/radiation.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { type Given, positive } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
 import { mountedStem } from '../resolved/mounted-stem.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 
 export interface HeatedHeadOfPoint {
   readonly geometry: HeatedHead;

@@ -7,13 +7,16 @@ import { heaterPower, REACHABLE_RISE, reachableRise } from '../../physics/heat/h
 import { roundDownToStep } from '../../physics/mathematics/sensible-steps.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import { temperatureEnds } from '../air/temperature-ends.ts';
-import { quantityInput, speedInput } from '../air-temperature/probe-inputs.ts';
 import { cornerOf } from '../facts/corner.ts';
-import { type Fact, type FactInput, isKnown, showFact } from '../facts/fact.ts';
+import type { Computed } from '../facts/declared-fact.ts';
+import { type FactInput, isKnown, showFact } from '../facts/fact.ts';
 import { type Given, given, positive } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import { quantityInput, speedInput } from '../facts/inputs.ts';
+import { inSpace, pointFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { voltageAtProbe } from '../supply/facts.ts';
 import { type HeatedHeadOfPoint, heatedHead } from './heated-head.ts';
 
 const NOTES: readonly string[] = [
@@ -32,52 +35,71 @@ interface MostCooled {
   readonly conductance: number;
 }
 
-/** @param supply the fact of the voltage at the probe; a constant-power heater takes its power at any voltage */
-export function reachableRiseFacts(
-  resolved: ResolvedPoint,
-  space: SpaceEvaluation,
-  supply: Fact | undefined,
-): readonly Fact[] {
-  const { heater, humidityProbeModel } = resolved;
-  const model = humidityProbeModel?.model?.value.heater?.value;
-  if (!heater.on || model === undefined) return [];
-  const base = {
-    id: 'rise-reachable',
-    title: 'rise that the heater reaches',
-    dimension: 'temperature-difference' as const,
-    formulas: [REACHABLE_RISE, HEAD_CONDUCTANCE],
-  };
-  const inputs = riseInputs(resolved, supply);
-  const lacking = (missing: string): readonly Fact[] => [{ value: undefined, missing, inputs, notes: NOTES, ...base }];
-  const maximum = positive(model.maximumRise, 'the kit gives no largest rise of the heater');
-  if (!maximum.ok) return lacking(maximum.problem);
-  const head = heatedHead(resolved);
-  if (!head.ok) return lacking(head.problem);
-  const power = powerAtProbe(resolved, supply);
-  if (!power.ok) return lacking(power.problem);
-  const most = given(mostCooled(head.value, maximum.value, space), 'no air speed is given');
-  if (!most.ok) return lacking(most.problem);
-  const { state, phase, speed } = most.value;
-  const reached = reachableRise(power.value, (rise) => conductanceAt(head.value, state, speed, rise), maximum.value);
-  const limited =
-    reached.limitedBy === 'maximum-rise' ? ['The power would allow more; the model allows no larger rise.'] : [];
-  const fact: Fact = {
-    value: reached.rise,
-    at: cornerOf(state, phase.envelope.phase, speed),
-    inputs: [
-      ...inputs,
-      ...head.value.inputs,
-      ...speedInput(phase.envelope),
-      conductanceInput(head.value, most.value, reached.rise),
-    ],
-    notes: [...limited, ...NOTES],
-    ...base,
-  };
-  const rounded = roundDownToStep(reached.rise, RISE_STEP);
-  return [fact, { ...fact, id: 'largest-rise-to-ask', title: 'largest rise worth asking for', value: rounded }];
+/** A constant-power heater takes its power at any voltage. */
+export const riseReachable = pointFact('rise-reachable', {
+  title: 'rise that the heater reaches',
+  dimension: 'temperature-difference',
+  compute: inSpace((point, space) => {
+    const reached = reachedRise(point, space);
+    return reached === undefined ? undefined : riseFact(point, reached, (rise) => rise);
+  }),
+});
+
+export const largestRiseToAsk = pointFact('largest-rise-to-ask', {
+  title: 'largest rise worth asking for',
+  dimension: 'temperature-difference',
+  compute: inSpace((point, space) => {
+    const reached = reachedRise(point, space);
+    return reached?.ok === true ? riseFact(point, reached, (rise) => roundDownToStep(rise, RISE_STEP)) : undefined;
+  }),
+});
+
+interface ReachedRise {
+  readonly head: HeatedHeadOfPoint;
+  readonly most: MostCooled;
+  /** K. */
+  readonly rise: number;
+  readonly isLimitedByModel: boolean;
 }
 
-function powerAtProbe({ humidityProbeModel }: ResolvedPoint, supply: Fact | undefined): Given<number> {
+/** Undefined where no heater is on. */
+function reachedRise(point: ResolvedPoint, space: SpaceEvaluation): Given<ReachedRise> | undefined {
+  const model = point.humidityProbeModel?.model?.value.heater?.value;
+  if (!point.heater.on || model === undefined) return undefined;
+  const maximum = positive(model.maximumRise, 'the kit gives no largest rise of the heater');
+  if (!maximum.ok) return maximum;
+  const head = heatedHead(point);
+  if (!head.ok) return head;
+  const power = powerAtProbe(point);
+  if (!power.ok) return power;
+  const most = given(mostCooled(head.value, maximum.value, space), 'no air speed is given');
+  if (!most.ok) return most;
+  const { state, speed } = most.value;
+  const reached = reachableRise(power.value, (rise) => conductanceAt(head.value, state, speed, rise), maximum.value);
+  const isLimitedByModel = reached.limitedBy === 'maximum-rise';
+  return succeed({ head: head.value, most: most.value, rise: reached.rise, isLimitedByModel });
+}
+
+function riseFact(point: ResolvedPoint, reached: Given<ReachedRise>, rounded: (rise: number) => number): Computed {
+  const formulas = [REACHABLE_RISE, HEAD_CONDUCTANCE];
+  if (!reached.ok) {
+    const derivation = () => ({ inputs: riseInputs(point), formulas, notes: NOTES });
+    return { value: undefined, missing: reached.problem, derivation };
+  }
+  const { head, most, rise, isLimitedByModel } = reached.value;
+  const { state, phase, speed } = most;
+  return {
+    value: rounded(rise),
+    at: cornerOf(state, phase.envelope.phase, speed),
+    derivation: () => ({
+      inputs: [...riseInputs(point), ...head.inputs, ...speedInput(phase.envelope), conductanceInput(head, most, rise)],
+      formulas,
+      notes: [...(isLimitedByModel ? ['The power would allow more; the model allows no larger rise.'] : []), ...NOTES],
+    }),
+  };
+}
+
+function powerAtProbe({ humidityProbeModel, facts }: ResolvedPoint): Given<number> {
   const model = humidityProbeModel?.model?.value.heater?.value;
   const power = positive(model?.power, 'the kit gives no power of the heater');
   if (!power.ok) return power;
@@ -85,7 +107,7 @@ function powerAtProbe({ humidityProbeModel }: ResolvedPoint, supply: Fact | unde
   if (!kind.ok || kind.value === 'constant-power') return kind.ok ? power : kind;
   const rated = positive(model?.ratedVoltage, 'the kit gives no rated voltage of the heater');
   if (!rated.ok) return rated;
-  const voltage = given(supply?.value, 'the voltage at the probe is not known');
+  const voltage = given(facts.get(voltageAtProbe)?.value, 'the voltage at the probe is not known');
   if (!voltage.ok) return voltage;
   return succeed(heaterPower(kind.value, power.value, rated.value, voltage.value));
 }
@@ -109,8 +131,9 @@ function conductanceAt({ geometry }: HeatedHeadOfPoint, state: AirState, speed: 
   return headConductance(geometry, speed, rise, state.airCelsius, film).total;
 }
 
-function riseInputs({ humidityProbeModel }: ResolvedPoint, supply: Fact | undefined): readonly FactInput[] {
+function riseInputs({ humidityProbeModel, facts }: ResolvedPoint): readonly FactInput[] {
   const model = humidityProbeModel?.model?.value.heater?.value;
+  const supply = facts.get(voltageAtProbe);
   const voltage = isKnown(supply) ? [{ label: supply.title, text: showFact(supply) }] : [];
   return [
     ...quantityInput('power of the heater', model?.power, humidityProbeModel?.file),

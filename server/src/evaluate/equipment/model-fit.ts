@@ -4,8 +4,7 @@ import type { Located } from '../../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel } from '../../model/model-types.generated.ts';
 import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
-import type { Fact } from '../facts/fact.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import {
   airTemperatureEnds,
   humidityEnds,
@@ -28,7 +27,7 @@ export interface HeatingWanted {
   /** K, 0 where none is asked. */
   readonly rise: number;
   /** The highest humidity that the sensor then sees. */
-  readonly highestHumidity: Fact | undefined;
+  readonly highestHumidity: number | undefined;
 }
 
 export function humidityProbeFit(model: HumidityProbeModel, space: SpaceEvaluation, wanted: HeatingWanted): ModelFit {
@@ -40,7 +39,7 @@ export function humidityProbeFit(model: HumidityProbeModel, space: SpaceEvaluati
     heater !== undefined && reach !== undefined && reach < wanted.rise
       ? `reaches ${showQuantity(reach, 'temperature-difference')} of rise`
       : undefined,
-    madeForLess(humidity, humidityEnds(space, wanted.highestHumidity)),
+    madeForLess(humidity, [lowestHumidity(space), wanted.highestHumidity]),
   ];
   return fitOf(model, space, wanted.rise, objections);
 }
@@ -64,18 +63,27 @@ function fitOf(
       ? `${showQuantity(-margin, 'temperature-difference')} outside its temperature range`
       : undefined,
     ...others,
-    madeForLess(pressure, pressureEnds(space)),
+    madeForLess(pressure, valuesOf(pressureEnds(space))),
     exposures.length === 0 ? undefined : `does not list ${exposures.map(({ value }) => value).join(', ')}`,
     zones.length === 0 ? undefined : `not certified for ${zones.map(({ value }) => value).join(', ')}`,
   ];
   return { temperatureMargin: margin, objections: objections.filter((objection) => objection !== undefined) };
 }
 
-function madeForLess(range: Located<QuantityRange> | undefined, [lowest, highest]: RangeEnds): string | undefined {
+function valuesOf([lowest, highest]: RangeEnds): Ends {
+  return [lowest?.value, highest?.value];
+}
+
+type Ends = readonly [lowest: number | undefined, highest: number | undefined];
+
+function lowestHumidity(space: SpaceEvaluation): number | undefined {
+  return humidityEnds(space, undefined)[0]?.value;
+}
+
+function madeForLess(range: Located<QuantityRange> | undefined, [lowest, highest]: Ends): string | undefined {
   if (range === undefined) return undefined;
   const { low, high, dimension } = range.value;
-  const isLeft =
-    (lowest !== undefined && exceeds(low, lowest.value)) || (highest !== undefined && exceeds(highest.value, high));
+  const isLeft = (lowest !== undefined && exceeds(low, lowest)) || (highest !== undefined && exceeds(highest, high));
   return isLeft ? `made for ${showRange(low, high, dimension)}` : undefined;
 }
 

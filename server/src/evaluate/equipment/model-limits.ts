@@ -1,27 +1,25 @@
 /** What a space asks of a probe: what its ranges must hold, exposures it does not list, zones it is not certified for. */
 import type { Located } from '../../model/located.ts';
 import type { Hazard, HumidityProbeModel, Space } from '../../model/model-types.generated.ts';
-import { pressureExtreme } from '../air/pressure-extreme.ts';
+import { highestPressure, lowestPressure } from '../air/pressure-facts.ts';
+import { highest, lowest } from '../air/quantity-range.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import { type Fact, isKnown, type KnownFact } from '../facts/fact.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../space.ts';
 
 /** What the range of a model has to hold, as far as it is known. */
 export type RangeEnds = readonly [lowest: KnownFact | undefined, highest: KnownFact | undefined];
 
 export function airTemperatureEnds(space: SpaceEvaluation): RangeEnds {
-  return [
-    ifKnown(quantityExtreme(space, 'air-temperature', 'lowest')),
-    ifKnown(quantityExtreme(space, 'air-temperature', 'highest')),
-  ];
+  return [ifKnown(space.facts.get(lowest('air-temperature'))), ifKnown(space.facts.get(highest('air-temperature')))];
 }
 
 /** The lowest is that of the air: what a heated sensor sees is lower still. */
 export function humidityEnds(space: SpaceEvaluation, highestAtSensor: Fact | undefined): RangeEnds {
-  return [ifKnown(quantityExtreme(space, 'relative-humidity', 'lowest')), ifKnown(highestAtSensor)];
+  return [ifKnown(space.facts.get(lowest('relative-humidity'))), ifKnown(highestAtSensor)];
 }
 
 export function pressureEnds(space: SpaceEvaluation): RangeEnds {
-  return [pressureExtreme(space, 'lowest'), pressureExtreme(space, 'highest')];
+  return [ifKnown(space.facts.get(lowestPressure)), ifKnown(space.facts.get(highestPressure))];
 }
 
 function ifKnown(fact: Fact | undefined): KnownFact | undefined {

@@ -28,33 +28,30 @@ export interface FactInput {
   readonly origin?: Origin;
 }
 
-/**
- * Where facts share some of this, their own keys stand first, `{ id, value, ...base }`: V8 lays every object that
- * begins with a spread out anew, which costs time, and memory as large as the object.
- */
-export interface Fact {
+/** A fact as it is read. It is declared with `declared-fact.ts`. */
+export interface Fact<out Of extends Dimension = Dimension> {
   /** Unique among the facts of one subject: `humidity-at-sensor`, `relative-humidity/highest`. */
   readonly id: string;
   readonly title: string;
-  readonly dimension: Dimension;
+  readonly dimension: Of;
   /** Canonical; undefined where the fact has no value, and `missing` says why. */
   readonly value: number | undefined;
-  readonly missing?: string;
-  readonly at?: Corner;
+  readonly missing?: string | undefined;
+  readonly at?: Corner | undefined;
   readonly inputs: readonly FactInput[];
   /** The relation in plain text, where it is more than one formula. */
-  readonly relation?: string;
+  readonly relation?: string | undefined;
   readonly formulas: readonly Formula[];
-  /** Assumptions, and in words which published range was left. Where they take computing, it is done when they are read. */
+  /** Assumptions, and in words which published range was left. */
   readonly notes: readonly string[];
   /** The formula whose published range the computation left. */
-  readonly outside?: OutsideFormula;
+  readonly outside?: OutsideFormula | undefined;
 }
 
 /** A fact that has its value. */
-export type KnownFact = Fact & { readonly value: number };
+export type KnownFact<Of extends Dimension = Dimension> = Fact<Of> & { readonly value: number };
 
-export function isKnown(fact: Fact | undefined): fact is KnownFact {
+export function isKnown<Of extends Dimension>(fact: Fact<Of> | undefined): fact is KnownFact<Of> {
   return fact?.value !== undefined;
 }
 

@@ -1,49 +1,39 @@
 /** The facts of the histories: the last error, the drift, when it reaches the tolerance, and the check proposed for it. */
-import type { CalendarDate } from '../../model/model-types.generated.ts';
 import { EN_NUMBER } from '../../physics/metrology/decision.ts';
 import { WEIGHTED_LEAST_SQUARES } from '../../physics/metrology/drift-fit.ts';
 import { formatNumber, showEstimate, showQuantity } from '../../quantity/format-quantity.ts';
 import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
-import { type CheckDue, lastCheckInput } from '../checks/due.ts';
+import { checkDue, lastCheckInput } from '../checks/due.ts';
 import { MONTH_SECONDS, secondsBetween } from '../facts/calendar.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
-import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
-import { firstProposed, type History } from './history.ts';
+import type { Derivation } from '../facts/declared-fact.ts';
+import type { FactInput } from '../facts/fact.ts';
+import { quantityInput } from '../facts/inputs.ts';
+import { pointFact, reportFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { CONFIDENCE, type Drift, FURTHEST_YEARS } from './drift-forecast.ts';
+import { firstProposed, type History, historiesOf } from './history.ts';
 import type { ReadingError } from './reading-error.ts';
 import { confidenceWords, enWords, proposedWords, readingWords } from './words.ts';
 
-type Histories = ReadonlyMap<QuantityName, History>;
+export const lastError = reportFact('last-error', {
+  title: (quantity, point) => {
+    const last = historyOf(point, quantity)?.errors.at(-1);
+    return `error of the ${quantityInfo(quantity).title} on ${last === undefined ? '' : readingWords(last)}`;
+  },
+  dimension: (quantity) => quantityInfo(quantity).difference,
+  compute: (point, quantity) => {
+    const last = historyOf(point, quantity)?.errors.at(-1);
+    return last === undefined ? undefined : { value: last.error, derivation: () => explainedError(last) };
+  },
+});
 
-export function historyFacts(
-  histories: Histories,
-  planned: CheckDue | undefined,
-  today: CalendarDate,
-): readonly Fact[] {
-  const ofQuantities = [...histories.values()].flatMap((history) => factsOf(history, today));
-  return [...ofQuantities, ...proposal(histories, today, planned)];
-}
-
-function factsOf(history: History, today: CalendarDate): readonly Fact[] {
-  const last = history.errors.at(-1);
-  return [
-    ...(last === undefined ? [] : [lastError(history, last)]),
-    driftFact(history),
-    ...toleranceReachedFact(history, today),
-  ];
-}
-
-function lastError({ quantity }: History, last: ReadingError): Fact {
-  const { reading, error, enNumber, pointUncertainty } = last;
-  const { title, dimension, difference } = quantityInfo(quantity);
-  const { shown, reference, referenceUncertainty, file, origin } = reading;
+function explainedError({ reading, enNumber, pointUncertainty }: ReadingError): Derivation {
+  const { quantity, shown, reference, referenceUncertainty, file, origin } = reading;
+  const { dimension, difference } = quantityInfo(quantity);
+  const written = { file, origin };
   const uncertainty = (of: string, value: number | undefined): readonly FactInput[] =>
     value === undefined ? [] : [{ label: `uncertainty of the ${of}`, text: showQuantity(value, difference) }];
-  const written = { file, origin };
   return {
-    id: `${quantity}/last-error`,
-    title: `error of the ${title} on ${readingWords(last)}`,
-    dimension: difference,
-    value: error,
     inputs: [
       { label: 'shown', text: showQuantity(shown, dimension), ...written },
       { label: 'reference', text: showQuantity(reference, dimension), ...written },
@@ -60,17 +50,28 @@ function lastError({ quantity }: History, last: ReadingError): Fact {
   };
 }
 
-function driftFact({ quantity, drift, errors }: History): Fact {
-  const { title, difference } = quantityInfo(quantity);
-  const base = {
-    id: `${quantity}/drift`,
-    title: `drift of the ${title} in a year`,
-    dimension: difference,
-    inputs: errors.map((each) => readingInput(each)),
-    formulas: [WEIGHTED_LEAST_SQUARES],
-  };
-  if (!drift.ok) return { ...base, value: undefined, missing: drift.problem, notes: [] };
-  const { segment, perYear, perYearUncertainty, isSignificant } = drift.value;
+export const driftInAYear = reportFact('drift', {
+  title: (quantity) => `drift of the ${quantityInfo(quantity).title} in a year`,
+  dimension: (quantity) => quantityInfo(quantity).difference,
+  compute: (point, quantity) => {
+    const history = historyOf(point, quantity);
+    if (history === undefined) return undefined;
+    const { drift, errors } = history;
+    const derivation = (): Derivation => ({
+      inputs: errors.map(readingInput),
+      formulas: [WEIGHTED_LEAST_SQUARES],
+      notes: drift.ok ? driftNotes(quantity, drift.value) : [],
+    });
+    if (!drift.ok) return { value: undefined, missing: drift.problem, derivation };
+    return { value: drift.value.perYear, derivation };
+  },
+});
+
+function driftNotes(
+  quantity: QuantityName,
+  { segment, perYear, perYearUncertainty, isSignificant, fit }: Drift,
+): readonly string[] {
+  const { difference } = quantityInfo(quantity);
   const confidence = showQuantity(CONFIDENCE, 'percentage');
   const adjusted = segment.stretches.some(({ adjustedSince }) => adjustedSince !== 0);
   const notes = [
@@ -78,61 +79,90 @@ function driftFact({ quantity, drift, errors }: History): Fact {
     adjusted
       ? 'Errors as found are moved by the adjustments made since, as far as as-left readings tell them.'
       : undefined,
-    drift.value.fit.isWeighted
+    fit.isWeighted
       ? undefined
       : 'Not every reference states its uncertainty: the scatter of the readings stands for it.',
   ];
-  return { ...base, value: perYear, notes: notes.filter((note) => note !== undefined) };
+  return notes.filter((note) => note !== undefined);
 }
 
-function toleranceReachedFact(history: History, today: CalendarDate): readonly Fact[] {
-  const { quantity, reached, tolerance, errors } = history;
-  if (reached === undefined || tolerance === undefined) return [];
-  const { title } = quantityInfo(quantity);
-  const { expected } = reached;
-  const { value, origin } = tolerance;
-  const base = {
-    id: `${quantity}/tolerance-reached`,
-    title: `time until the drift of the ${title} is predicted to reach its tolerance${expected === undefined ? '' : `, on ${expected}`}`,
-    dimension: 'time' as const,
-    inputs: [
-      { label: 'tolerance', text: showQuantity(value.value, value.dimension), origin },
-      ...errors.map(readingInput),
-      { label: 'today', text: today },
-    ],
-    formulas: [WEIGHTED_LEAST_SQUARES],
-    notes: [`${confidenceWords(reached)}.`],
-  };
-  return expected === undefined
-    ? [{ ...base, value: undefined, missing: `not within ${FURTHEST_YEARS} years` }]
-    : [{ ...base, value: secondsBetween(today, expected) }];
+/** From today. */
+export const timeToTolerance = reportFact('tolerance-reached', {
+  title: (quantity, point) => {
+    const expected = historyOf(point, quantity)?.reached?.expected;
+    const day = expected === undefined ? '' : `, on ${expected}`;
+    return `time until the drift of the ${quantityInfo(quantity).title} is predicted to reach its tolerance${day}`;
+  },
+  dimension: 'time',
+  compute: (point, quantity) => {
+    const { reached, tolerance, errors = [] } = historyOf(point, quantity) ?? {};
+    if (reached === undefined || tolerance === undefined) return undefined;
+    const { today } = point.settings;
+    const derivation = (): Derivation => ({
+      inputs: [...quantityInput('tolerance', tolerance), ...errors.map(readingInput), { label: 'today', text: today }],
+      formulas: [WEIGHTED_LEAST_SQUARES],
+      notes: [`${confidenceWords(reached)}.`],
+    });
+    return reached.expected === undefined
+      ? { value: undefined, missing: `not within ${FURTHEST_YEARS} years`, derivation }
+      : { value: secondsBetween(today, reached.expected), derivation };
+  },
+});
+
+/** The check that is proposed for the first day. */
+export const timeToProposedCheck = pointFact('check/proposed', {
+  title: (point) => {
+    const first = firstProposal(point);
+    if (first === undefined) return '';
+    const { title } = quantityInfo(first.history.quantity);
+    return `time until the check of the ${title} that the visits propose, ${proposedWords(first.proposed)}`;
+  },
+  dimension: 'time',
+  compute: (point) => {
+    const first = firstProposal(point);
+    if (first === undefined) return undefined;
+    const { history, proposed } = first;
+    const { today } = point.settings;
+    return {
+      value: secondsBetween(today, proposed.date),
+      derivation: () => ({
+        inputs: [...history.errors.map(readingInput), { label: 'today', text: today }],
+        formulas: [proposed.formula],
+        notes: proposed.notes,
+      }),
+    };
+  },
+});
+
+/** The interval that would have brought that check; none where it cannot wait. */
+export const proposedInterval = pointFact('check/proposed-interval', {
+  title: 'interval of checks that the visits propose',
+  dimension: 'time',
+  compute: (point) => {
+    const first = firstProposal(point);
+    if (first === undefined || first.proposed.isAtOnce) return undefined;
+    const { history, proposed, planned } = first;
+    return {
+      value: usualInterval(secondsBetween(planned.last.date, proposed.date)),
+      derivation: () => ({
+        inputs: [...history.errors.map(readingInput), lastCheckInput(planned.last)],
+        relation: 'from the last check to the check proposed, cut to an interval that plans use',
+        formulas: [proposed.formula],
+        notes: proposed.notes,
+      }),
+    };
+  },
+});
+
+function historyOf(point: ResolvedPoint, quantity: QuantityName): History | undefined {
+  return historiesOf(point).get(quantity);
 }
 
-/** The check that is proposed for the first day, and the interval that would have brought it. */
-function proposal(histories: Histories, today: CalendarDate, planned: CheckDue | undefined): readonly Fact[] {
-  const first = firstProposed(histories);
-  if (first === undefined || planned === undefined) return [];
-  const { history, proposed } = first;
-  const { title } = quantityInfo(history.quantity);
-  const base = { dimension: 'time' as const, formulas: [proposed.formula], notes: proposed.notes };
-  const readings = history.errors.map(readingInput);
-  const check: Fact = {
-    ...base,
-    id: 'check/proposed',
-    title: `time until the check of the ${title} that the visits propose, ${proposedWords(proposed)}`,
-    value: secondsBetween(today, proposed.date),
-    inputs: [...readings, { label: 'today', text: today }],
-  };
-  if (proposed.isAtOnce) return [check];
-  const interval: Fact = {
-    ...base,
-    id: 'check/proposed-interval',
-    title: 'interval of checks that the visits propose',
-    value: usualInterval(secondsBetween(planned.last.date, proposed.date)),
-    inputs: [...readings, lastCheckInput(planned.last)],
-    relation: 'from the last check to the check proposed, cut to an interval that plans use',
-  };
-  return [check, interval];
+/** Only beside a planned check. */
+function firstProposal(point: ResolvedPoint) {
+  const first = firstProposed(historiesOf(point));
+  const planned = checkDue(point);
+  return first === undefined || planned === undefined ? undefined : { ...first, planned };
 }
 
 /** Intervals of checks that plans use, in months. Common practice, no source. */

@@ -1,11 +1,12 @@
 /** How a point has held against its references over the years: the errors found, their drift, and what follows from it. */
 import type { Outcome } from '../../base/outcome.ts';
+import { remembered } from '../../base/remembered.ts';
 import type { Located } from '../../model/located.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
-import type { PreparedReport } from '../budget/uncertainty.ts';
-import type { CheckDue } from '../checks/due.ts';
-import type { ResolvedPoint } from '../point.ts';
+import { preparedReport } from '../budget/uncertainty.ts';
+import { checkDue } from '../checks/due.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type Drift, driftOf, type ToleranceReached, toleranceReached } from './drift-forecast.ts';
 import { checkedVisits, presentSegment } from './drift-segment.ts';
 import { heaterUntold } from './heater-untold.ts';
@@ -27,28 +28,24 @@ export interface History {
 }
 
 /** The histories of all quantities that were read at a point. */
-export function historiesOf(
-  resolved: ResolvedPoint,
-  prepared: readonly PreparedReport[],
-  planned: CheckDue | undefined,
-): ReadonlyMap<QuantityName, History> {
-  const { readings, reports, settings } = resolved;
-  const quantities = new Set(readings.map(({ quantity }) => quantity));
-  return new Map(
-    [...quantities].map((quantity): [QuantityName, History] => {
-      const tolerance = reports.find((each) => each.quantity === quantity)?.report.value.tolerance;
-      const permitted = tolerance?.value.value;
-      const budgets = prepared.find((each) => each.budgets.quantity === quantity);
-      const errors = readings
-        .filter((reading) => reading.quantity === quantity)
-        .map((reading) => readingError(reading, budgets, settings));
-      const visits = checkedVisits(errors.filter(({ reading }) => !heaterUntold(reading, resolved)));
-      const drift = driftOf(presentSegment(visits), settings.coverage.value);
-      const reached = drift.ok && permitted !== undefined ? toleranceReached(drift.value, permitted) : undefined;
-      const proposed = proposedCheck(visits, drift, permitted, planned);
-      return [quantity, { quantity, tolerance, errors, drift, reached, proposed }];
-    }),
-  );
+export const historiesOf = remembered((point: ResolvedPoint): ReadonlyMap<QuantityName, History> => {
+  const quantities = new Set(point.readings.map(({ quantity }) => quantity));
+  return new Map([...quantities].map((quantity) => [quantity, historyOf(point, quantity)]));
+});
+
+function historyOf(point: ResolvedPoint, quantity: QuantityName): History {
+  const { readings, reports, settings } = point;
+  const tolerance = reports.find((each) => each.quantity === quantity)?.report.value.tolerance;
+  const permitted = tolerance?.value.value;
+  const budgets = preparedReport(point, quantity);
+  const errors = readings
+    .filter((reading) => reading.quantity === quantity)
+    .map((reading) => readingError(reading, budgets, settings));
+  const visits = checkedVisits(errors.filter(({ reading }) => !heaterUntold(reading, point)));
+  const drift = driftOf(presentSegment(visits), settings.coverage.value);
+  const reached = drift.ok && permitted !== undefined ? toleranceReached(drift.value, permitted) : undefined;
+  const proposed = proposedCheck(visits, drift, permitted, checkDue(point));
+  return { quantity, tolerance, errors, drift, reached, proposed };
 }
 
 /** Of the checks that the histories of a point propose, the first. */

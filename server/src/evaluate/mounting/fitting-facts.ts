@@ -1,26 +1,32 @@
 /** Whether the fitting of a humidity probe is below the dew point inside: what condenses there runs along the stem. */
 
-import { quantityInput } from '../air-temperature/probe-inputs.ts';
-import type { Fact } from '../facts/fact.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
+import { quantityInput } from '../facts/inputs.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { ResolvedPoint } from '../point.ts';
 import { inSampleLine } from '../resolved/mounted-stem.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import { completeSpace } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { FITTING_NOTES, fittingLayers, spaceWall, surroundingsOf, THICKEST_COLLAR } from './space-wall.ts';
-import { surfaceFacts } from './surface-facts.ts';
+import { type ColdSurface, surfaceFacts } from './surface-facts.ts';
 
-export function fittingFacts({ point }: ResolvedPoint, space: SpaceEvaluation): readonly Fact[] {
+/** None for a point without a mounted humidity probe, in a space without a wall, or on a site without surroundings. */
+export const fittingSurface = surfaceFacts('fitting', (point: ResolvedPoint) => {
+  const space = completeSpace(point);
+  return space === undefined ? undefined : fittingOf(point, space);
+});
+
+function fittingOf({ point }: ResolvedPoint, space: SpaceEvaluation): ColdSurface | undefined {
   const mounting = point.humidityProbe?.value.mounting;
   const wall = spaceWall(space);
   const surroundings = surroundingsOf(space.settings);
-  if (mounting === undefined || !wall.ok || !surroundings.ok) return [];
+  if (mounting === undefined || !wall.ok || !surroundings.ok) return undefined;
   const { insulation, path } = mounting.value;
   const unread = isUnread(mounting, 'insulation', insulation) || isUnread(mounting, 'path', path);
-  if (unread || inSampleLine(mounting.value)) return [];
+  if (unread || inSampleLine(mounting.value)) return undefined;
   const present = Math.max(0, insulation?.value.value ?? 0);
   const label = 'insulation of the fitting';
-  return surfaceFacts(space.phases, {
-    part: 'fitting',
+  return {
+    phases: space.phases,
     wall: { layers: fittingLayers(wall.value, present), outsideCelsius: surroundings.value.low },
     present,
     conductivity: wall.value.insulationConductivity,
@@ -32,5 +38,5 @@ export function fittingFacts({ point }: ResolvedPoint, space: SpaceEvaluation): 
       surroundings.value.input,
     ],
     notes: FITTING_NOTES,
-  });
+  };
 }

@@ -1,15 +1,16 @@
 /** The wall of a space, and the wall as it is around a fitting: their layers and what stands on both sides. */
 import { fail, succeed } from '../../base/outcome.ts';
+import type { Span } from '../../base/span.ts';
 import type { Wall } from '../../model/model-types.generated.ts';
 import { MATERIALS } from '../../physics/heat/materials.ts';
 import { movingAirFilm, STILL_AIR_FILM, type WallConditions, type WallLayer } from '../../physics/heat/wall.ts';
 import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
-import type { PhaseEnvelope, Span } from '../air/envelope.ts';
+import type { PhaseEnvelope } from '../air/envelope.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { type Given, given, positive } from '../facts/given.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { SpaceEvaluation } from '../space.ts';
 
 export interface SpaceWall {
   /** The wall itself; absent where only its insulation is given. */

@@ -7,11 +7,11 @@ import { CLEANED_STEEL_EMISSIVITY, radiationError } from '../../physics/heat/rad
 import { insertionNeeded, stemConductionError } from '../../physics/heat/stem-conduction.ts';
 import { wallTemperatures } from '../../physics/heat/wall.ts';
 import type { PhaseEnvelope } from '../air/envelope.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { type Given, given } from '../facts/given.ts';
 import type { MountedStem } from '../resolved/mounted-stem.ts';
 import type { Thermometer } from '../resolved/thermometer.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import { FITTING_NOTES, fittingLayers, spaceWall, surroundingsOf, wallConditions, wallLayers } from './space-wall.ts';
 
 /** The pull of the wall on one thermometer, computed for any state of a phase. */

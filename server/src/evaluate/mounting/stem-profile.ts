@@ -2,12 +2,12 @@
 import { fail, succeed } from '../../base/outcome.ts';
 import { stemCelsius } from '../../physics/heat/stem-temperatures.ts';
 import { wallTemperatures } from '../../physics/heat/wall.ts';
-import { sensorWarming } from '../dryness/dryness.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { Corner } from '../facts/fact.ts';
 import { type Given, given } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
+import { sensorWarming } from '../resolved/heater.ts';
 import { type MountedStem, mountedStem } from '../resolved/mounted-stem.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { fittingLayers, spaceWall, surroundingsOf, wallConditions } from './space-wall.ts';
 import { stemFilm } from './stem-error.ts';
 

@@ -3,66 +3,70 @@ import { TOUCH_TEMPERATURE, touchCaution } from '../../physics/heat/touch-temper
 import { WALL_TEMPERATURES, wallTemperatures } from '../../physics/heat/wall.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
+import { spaceFact } from '../air/space-fact.ts';
 import { temperatureEnds } from '../air/temperature-ends.ts';
-import { speedInput } from '../air-temperature/probe-inputs.ts';
+import type { WorstState } from '../air/worst-fact.ts';
 import { cornerOf } from '../facts/corner.ts';
-import type { Fact, FactInput } from '../facts/fact.ts';
+import { speedInput } from '../facts/inputs.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import { type SpaceWall, spaceWall, surroundingsOf, WALL_NOTES, wallConditions, wallLayers } from './space-wall.ts';
-import { surfaceFacts } from './surface-facts.ts';
+import { type ColdSurface, surfaceFacts } from './surface-facts.ts';
 
 /** None for a space without a wall or a site without surroundings. */
-export function wallFacts(space: Pick<SpaceEvaluation, 'located' | 'settings' | 'phases'>): readonly Fact[] {
+export const wallSurface = surfaceFacts('wall', (space: SpaceEvaluation): ColdSurface | undefined => {
   const { settings, phases } = space;
   const wall = spaceWall(space);
   const surroundings = surroundingsOf(settings);
-  if (!wall.ok || !surroundings.ok) return [];
-  const inputs = [...wall.value.inputs, surroundings.value.input];
-  return [
-    ...surfaceFacts(phases, {
-      part: 'wall',
-      wall: { layers: wallLayers(wall.value), outsideCelsius: surroundings.value.low },
-      present: wall.value.insulation?.thickness ?? 0,
-      conductivity: wall.value.insulationConductivity,
-      margin: settings.margin.value,
-      thickest: Number.POSITIVE_INFINITY,
-      inputs,
-      notes: WALL_NOTES,
-    }),
-    ...outerSurface(phases, wall.value, surroundings.value.high, inputs),
-  ];
-}
+  if (!space.complete || !wall.ok || !surroundings.ok) return undefined;
+  return {
+    phases,
+    wall: { layers: wallLayers(wall.value), outsideCelsius: surroundings.value.low },
+    present: wall.value.insulation?.thickness ?? 0,
+    conductivity: wall.value.insulationConductivity,
+    margin: settings.margin.value,
+    thickest: Number.POSITIVE_INFINITY,
+    inputs: [...wall.value.inputs, surroundings.value.input],
+    notes: WALL_NOTES,
+  };
+});
 
 /** With the hottest air and surroundings, and the highest air speed. */
-function outerSurface(
-  phases: readonly PhaseEvaluation[],
-  wall: SpaceWall,
-  outsideCelsius: number,
-  inputs: readonly FactInput[],
-): readonly Fact[] {
-  let hottest: Fact | undefined;
+export const wallOuterSurface = spaceFact('wall-outer-surface', {
+  title: 'hottest outer surface of the wall',
+  dimension: 'temperature',
+  compute: (space) => {
+    const wall = spaceWall(space);
+    const surroundings = surroundingsOf(space.settings);
+    if (!space.complete || !wall.ok || !surroundings.ok) return undefined;
+    const hottest = hottestOutside(space.phases, wall.value, surroundings.value.high);
+    if (hottest === undefined) return undefined;
+    const { state, phase, value } = hottest;
+    const { envelope } = phase;
+    return {
+      value,
+      at: cornerOf(state, envelope.phase, envelope.speed?.value.high),
+      derivation: () => ({
+        inputs: [...wall.value.inputs, surroundings.value.input, ...speedInput(envelope), ...envelope.inputs],
+        relation: 't(outside) + (t − t(outside)) R(film outside) / R(total)',
+        formulas: [WALL_TEMPERATURES, TOUCH_TEMPERATURE],
+        notes: [...WALL_NOTES, ...cautionOf(value)],
+      }),
+    };
+  },
+});
+
+function hottestOutside(phases: readonly PhaseEvaluation[], wall: SpaceWall, outsideCelsius: number) {
+  let hottest: WorstState | undefined;
   for (const phase of phases) {
     const { envelope } = phase;
     const state = temperatureEnds(phase).at(-1);
     if (state === undefined || isUnread(envelope.located, 'speed', envelope.speed)) continue;
-    const speed = envelope.speed?.value.high;
-    const conditions = wallConditions(envelope, state.airCelsius, outsideCelsius, speed);
-    const { outsideSurfaceCelsius } = wallTemperatures(wallLayers(wall), conditions);
-    if (hottest?.value !== undefined && hottest.value >= outsideSurfaceCelsius) continue;
-    hottest = {
-      id: 'wall-outer-surface',
-      title: 'hottest outer surface of the wall',
-      dimension: 'temperature',
-      value: outsideSurfaceCelsius,
-      at: cornerOf(state, envelope.phase, speed),
-      relation: 't(outside) + (t − t(outside)) R(film outside) / R(total)',
-      inputs: [...inputs, ...speedInput(envelope), ...envelope.inputs],
-      formulas: [WALL_TEMPERATURES, TOUCH_TEMPERATURE],
-      notes: [...WALL_NOTES, ...cautionOf(outsideSurfaceCelsius)],
-    };
+    const conditions = wallConditions(envelope, state.airCelsius, outsideCelsius, envelope.speed?.value.high);
+    const value = wallTemperatures(wallLayers(wall), conditions).outsideSurfaceCelsius;
+    if (hottest === undefined || value > hottest.value) hottest = { value, state, phase };
   }
-  return hottest === undefined ? [] : [hottest];
+  return hottest;
 }
 
 function cautionOf(surfaceCelsius: number): readonly string[] {

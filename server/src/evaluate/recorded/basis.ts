@@ -1,7 +1,7 @@
 /** What a recording of a space is laid against: its envelopes, its pressure, and how far its sensors are heated. */
 import type { PhaseEnvelope } from '../air/envelope.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { PointEvaluation } from '../point.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import type { Bound, RecordingBasis, RecordingEnvelope } from './summary.ts';
 
 /** @returns undefined where not every envelope of the space can be read */

@@ -4,7 +4,7 @@ import { roundDownToStep, roundUpToStep } from '../../physics/mathematics/sensib
 import type { Dimension } from '../../quantity/dimension.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { BoundedQuantity, RecordingSummary } from './summary.ts';
 
 export function titleOfBounded(quantity: BoundedQuantity): string {

@@ -4,8 +4,10 @@ import { COLDEST_POINT_CELSIUS } from '../../physics/air/dew-point.ts';
 import { ENHANCEMENT_OVER_WATER } from '../../physics/air/enhancement.ts';
 import { SATURATION_OVER_WATER } from '../../physics/air/saturation.ts';
 import { showRange } from '../../quantity/format-quantity.ts';
-import type { FactInput, KnownFact } from '../facts/fact.ts';
-import type { SpaceEvaluation } from '../space.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
+import { declaredFact, factFamily } from '../facts/declared-fact.ts';
+import { type FactInput, isKnown, type KnownFact } from '../facts/fact.ts';
+import { factOf } from '../facts/remembered-facts.ts';
 import { boundOf, dimensionOfBounded, titleOfBounded } from './bounds.ts';
 import type { Excess, RecordingSummary } from './summary.ts';
 import type { VisitedRecording } from './visited-recording.ts';
@@ -18,58 +20,75 @@ export interface PassedBound {
   readonly farthest: KnownFact;
 }
 
-/** The share of its time that the recording lies outside every envelope of its space. */
-export function shareOutside({ log }: VisitedRecording, { outside }: RecordingSummary): KnownFact {
-  return {
-    id: 'recording/share-outside',
-    title: 'time of the recording outside the envelope',
-    dimension: 'percentage',
-    value: outside.share,
-    inputs: [{ label: 'recording', text: log.value, origin: log.origin }],
-    relation:
-      'time of the rows outside every phase over the time of all rows with a value; each row stands until the next',
-    formulas: [],
-    notes: [],
-  };
+/** A recording with what was gathered of it. */
+interface SummarisedRecording {
+  readonly recording: VisitedRecording;
+  readonly summary: RecordingSummary;
+  readonly siteFile: string;
 }
 
-/** The bounds that were passed, the one passed longest first. */
-export function passedBounds(
-  { log, space, basis }: VisitedRecording,
-  { outside }: RecordingSummary,
-  siteFile: string,
-): readonly PassedBound[] {
-  const passed = outside.envelopes.flatMap(({ phase, excesses }) =>
-    excesses.map((excess): PassedBound => {
-      const { quantity, side, farthest, at } = excess;
-      const bound = boundInput(space, phase, excess, siteFile);
+/** The share of its time that the recording lies outside every envelope of its space. */
+export const shareOutside = declaredFact('recording/share-outside', {
+  title: 'time of the recording outside the envelope',
+  dimension: 'percentage',
+  compute: ({ recording, summary }: SummarisedRecording) => ({
+    value: summary.outside.share,
+    derivation: () => ({
+      inputs: [recordingInput(recording)],
+      relation:
+        'time of the rows outside every phase over the time of all rows with a value; each row stands until the next',
+      formulas: [],
+    }),
+  }),
+});
+
+interface PassedExcess {
+  readonly phase: string | undefined;
+  readonly excess: Excess;
+}
+
+/** The farthest value beyond a bound that was passed. */
+export const farthestBeyond = factFamily(
+  ({ phase, excess: { quantity, side } }: PassedExcess) =>
+    `recording/${phase === undefined ? '' : `${phase}/`}${quantity}/${side === 'above' ? 'highest' : 'lowest'}`,
+  'recording/PHASE/QUANTITY/END',
+  {
+    title: ({ excess: { quantity, side } }) =>
+      `${side === 'above' ? 'highest' : 'lowest'} ${titleOfBounded(quantity)} recorded`,
+    dimension: ({ excess }) => dimensionOfBounded(excess.quantity),
+    compute: ({ recording, siteFile }: SummarisedRecording, { phase, excess }) => {
+      const { quantity, farthest, at } = excess;
+      const { airCelsius, relativeHumidity, dewPointCelsius = COLDEST_POINT_CELSIUS } = at;
+      const { pressure } = recording.basis;
       return {
-        phase,
-        excess,
-        farthest: {
-          id: `recording/${phase === undefined ? '' : `${phase}/`}${quantity}/${side === 'above' ? 'highest' : 'lowest'}`,
-          title: `${side === 'above' ? 'highest' : 'lowest'} ${titleOfBounded(quantity)} recorded`,
-          dimension: dimensionOfBounded(quantity),
-          value: farthest,
-          at: {
-            phase,
-            airCelsius: at.airCelsius,
-            relativeHumidity: at.relativeHumidity,
-            dewPointCelsius: at.dewPointCelsius ?? COLDEST_POINT_CELSIUS,
-            pressure: basis.pressure,
-            speed: undefined,
-          },
-          inputs: [{ label: 'recording', text: log.value, origin: log.origin }, ...bound],
+        value: farthest,
+        at: { phase, airCelsius, relativeHumidity, dewPointCelsius, pressure, speed: undefined },
+        derivation: () => ({
+          inputs: [recordingInput(recording), ...boundInput(recording.space, phase, excess, siteFile)],
           formulas:
             quantity === 'speed' || quantity === 'air-temperature'
               ? []
               : [SATURATION_OVER_WATER, ENHANCEMENT_OVER_WATER],
           notes: [`Recorded at ${at.time}.`],
-        },
+        }),
       };
-    }),
-  );
-  return passed.sort((one, other) => other.excess.seconds - one.excess.seconds);
+    },
+  },
+);
+
+/** The bounds that were passed, the one passed longest first. */
+export function passedBounds(summarised: SummarisedRecording): readonly PassedBound[] {
+  return summarised.summary.outside.envelopes
+    .flatMap(({ phase, excesses }) => excesses.map((excess) => ({ phase, excess })))
+    .toSorted((one, other) => other.excess.seconds - one.excess.seconds)
+    .flatMap((passed) => {
+      const farthest = factOf(farthestBeyond(passed), summarised);
+      return isKnown(farthest) ? [{ ...passed, farthest }] : [];
+    });
+}
+
+function recordingInput({ log }: VisitedRecording): FactInput {
+  return { label: 'recording', text: log.value, origin: log.origin };
 }
 
 function boundInput(

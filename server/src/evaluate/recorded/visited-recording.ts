@@ -2,8 +2,8 @@
 import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
 import type { LogColumns } from '../../model/model-types.generated.ts';
+import type { SpaceEvaluation } from '../air/space.ts';
 import type { EvaluatedSite } from '../evaluated-site.ts';
-import type { SpaceEvaluation } from '../space.ts';
 import { LOG_COLUMN_KEYS, type NamedColumns, type RecordingAnswer } from './answer.ts';
 import { recordingBasis } from './basis.ts';
 import type { RecordingBasis } from './summary.ts';

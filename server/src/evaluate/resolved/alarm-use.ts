@@ -1,11 +1,12 @@
 /** The alarms of a point as they are written: direction, limit, hysteresis. */
+import { remembered } from '../../base/remembered.ts';
 import type { Located } from '../../model/located.ts';
 import type { Alarm } from '../../model/model-types.generated.ts';
 import type { AlarmDirection } from '../../physics/metrology/alarm.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from './resolved-point.ts';
 
 /** An alarm whose quantity and limit can be read. */
 export interface AlarmUse {
@@ -19,16 +20,16 @@ export interface AlarmUse {
   readonly hysteresis: number | undefined;
 }
 
-export function alarmUses({ point }: ResolvedPoint): readonly AlarmUse[] {
-  return [...(point.alarms?.value ?? [])].flatMap(([name, located]): AlarmUse[] => {
+export const alarmUses = remembered(({ point }: ResolvedPoint): readonly AlarmUse[] =>
+  [...(point.alarms?.value ?? [])].flatMap(([name, located]): AlarmUse[] => {
     const { quantity, above, below, clear } = located.value;
     const limit = above ?? below;
     if (quantity === undefined || limit === undefined || (above !== undefined && below !== undefined)) return [];
     const direction = above === undefined ? 'below' : 'above';
     const hysteresis = isUnread(located, 'clear', clear) ? undefined : hysteresisOf(direction, limit, clear);
     return [{ name, located, quantity: quantity.value, direction, limit, clear, hysteresis }];
-  });
-}
+  }),
+);
 
 function hysteresisOf(
   direction: AlarmDirection,

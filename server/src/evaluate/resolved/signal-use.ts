@@ -1,4 +1,7 @@
 /** What the signals of a point carry: their channels and registers, in the unit of their quantity. */
+
+import { remembered } from '../../base/remembered.ts';
+import type { Span } from '../../base/span.ts';
 import type { Located } from '../../model/located.ts';
 import type {
   CurrentLoopSignal,
@@ -11,11 +14,10 @@ import type {
 import { analogueCount, registerCount, registerRange } from '../../physics/electrical/resolution.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
-import type { Span } from '../air/envelope.ts';
 import type { ModelRef } from '../equipment/models.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from './resolved-point.ts';
 
 /** A signal whose quantity can be read. */
 export type SignalUse = AnalogueUse | RegisterUse;
@@ -49,16 +51,16 @@ export interface RegisterUse extends Carrier {
 const USUAL_CURRENT: Span = { low: 4e-3, high: 20e-3 };
 const USUAL_VOLTAGE: Span = { low: 0, high: 10 };
 
-export function signalUses({ point, catalogue, settings }: ResolvedPoint): readonly SignalUse[] {
-  return [...(point.signals?.value ?? [])].flatMap(([name, located]): SignalUse[] => {
+export const signalUses = remembered(({ point, catalogue, settings }: ResolvedPoint): readonly SignalUse[] =>
+  [...(point.signals?.value ?? [])].flatMap(([name, located]): SignalUse[] => {
     const signal = located.value;
     const quantity = signal.quantity?.value;
     if (quantity === undefined) return [];
     if (signal.kind === 'register') return [registerUse({ name, located, quantity }, signal, settings)];
     const id = signal.receiver?.value ?? settings.header?.defaults?.value.receiver?.value;
     return [analogueUse({ name, located, quantity }, signal, catalogue.receivers.get(id ?? ''))];
-  });
-}
+  }),
+);
 
 type Named = Pick<Carrier, 'name' | 'located' | 'quantity'>;
 

@@ -8,9 +8,9 @@ import type {
 } from '../../model/model-types.generated.ts';
 import type { ModelRef } from '../equipment/models.ts';
 import type { Given } from '../facts/given.ts';
-import type { ResolvedPoint } from '../point.ts';
 import type { ResolvedSource } from './air-temperature-source.ts';
 import { type MountedStem, mountedStem } from './mounted-stem.ts';
+import type { ResolvedPoint } from './resolved-point.ts';
 
 /** The point's air-temperature probe, or the humidity probe's own head while it is not heated. */
 export type ThermometerKind = 'air-temperature-probe' | 'own-head';

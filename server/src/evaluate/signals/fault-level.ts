@@ -8,12 +8,13 @@ import {
   NE43_FAILURE_LOW,
 } from '../../physics/electrical/current-loop.ts';
 import type { AlarmDirection } from '../../physics/metrology/alarm.ts';
-import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { KnownFact } from '../facts/fact.ts';
+import { quantityInput } from '../facts/inputs.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { isUnread } from '../facts/unread.ts';
+import { inSpace, signalFact } from '../resolved/point-fact.ts';
 import { analogueRange, type SignalUse } from '../resolved/signal-use.ts';
+import { signalOf } from './signal-facts.ts';
 
 export type FaultLevel =
   /** Nothing says it, or what says it cannot be read. */
@@ -22,7 +23,6 @@ export type FaultLevel =
 export interface GivenFaultLevel {
   readonly kind: 'given';
   readonly level: LoopLevel;
-  readonly fact: KnownFact;
   readonly given: Located<Quantity>;
   /** True where it is the site's default that says it. */
   readonly byDefault: boolean;
@@ -60,15 +60,17 @@ export function faultLevel({ name, located }: SignalUse, { header }: SiteSetting
   if (isUnread(located, 'on-fault', signal.onFault)) return { kind: 'unread' };
   if (given === undefined)
     return { kind: isUnread(defaults, 'loop-on-fault', defaults?.value.loopOnFault) ? 'unread' : 'not-given' };
-  const { value } = given.value;
-  const fact: KnownFact = {
-    id: `signal/${name}/fault-current`,
-    title: `current of ${name} on a fault`,
-    dimension: 'current',
-    value,
-    inputs: [{ label: 'on fault', text: showQuantity(value, 'current'), origin: given.origin }],
-    formulas: [LOOP_LEVELS],
-    notes: [],
-  };
-  return { kind: 'given', level: loopLevelOf(value), fact, given, byDefault: signal.onFault === undefined };
+  return { kind: 'given', level: loopLevelOf(given.value.value), given, byDefault: signal.onFault === undefined };
 }
+
+export const faultCurrent = signalFact('fault-current', {
+  title: (name) => `current of ${name} on a fault`,
+  dimension: 'current',
+  compute: inSpace((point, _, name) => {
+    const use = signalOf(point, name);
+    const level = use === undefined ? undefined : faultLevel(use, point.settings);
+    if (level?.kind !== 'given') return undefined;
+    const derivation = () => ({ inputs: quantityInput('on fault', level.given), formulas: [LOOP_LEVELS] });
+    return { value: level.given.value.value, derivation };
+  }),
+});

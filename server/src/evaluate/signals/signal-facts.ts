@@ -1,104 +1,139 @@
 /** The facts of the signals: what one count is worth, what they carry, how much of that the envelope uses. */
+import { rememberedOf } from '../../base/remembered.ts';
 import { ANALOGUE_COUNT, COUNT_UNCERTAINTY } from '../../physics/electrical/resolution.ts';
-import { showRange } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { rangeEnd } from '../air/quantity-range.ts';
 import { reportPressures } from '../air/report-pressures.ts';
-import { type Fact, type FactInput, isKnown, type KnownFact } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
-import { countOf, type SignalUse } from '../resolved/signal-use.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../space.ts';
-import { faultLevel } from './fault-level.ts';
+import type { Computed, Derivation } from '../facts/declared-fact.ts';
+import type { FactInput } from '../facts/fact.ts';
+import { rangeInput } from '../facts/inputs.ts';
+import { completeSpace, inSpace, signalFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { countOf, type SignalUse, signalUses } from '../resolved/signal-use.ts';
 
-export function signalFacts(
-  uses: readonly SignalUse[],
-  resolved: ResolvedPoint,
-  space: SpaceEvaluation,
-): readonly Fact[] {
-  return uses.flatMap((use) => {
-    const range = rangeOf(use, resolved, space);
-    const fault = faultLevel(use, resolved.settings);
-    return [
-      ...countFacts(use, range),
-      ...carryingFacts(use),
-      ...(range === undefined ? [] : usedFacts(use, range)),
-      ...(fault?.kind === 'given' ? [fault.fact] : []),
-    ];
-  });
+export const oneCount = signalFact('one-count', {
+  title: (name) => `value of one count of ${name}`,
+  dimension: differenceOf,
+  compute: inSpace((point, _, name) => {
+    const counted = countedSignal(point, name);
+    return counted === undefined ? undefined : { value: counted.count, derivation: () => explainedCount(counted) };
+  }),
+});
+
+export const resolutionError = signalFact('resolution-error', {
+  title: (name) => `largest error by the resolution of ${name}`,
+  dimension: differenceOf,
+  compute: inSpace((point, _, name) => {
+    const counted = countedSignal(point, name);
+    if (counted === undefined) return undefined;
+    const derivation = (): Derivation => {
+      const { inputs, formulas } = explainedCount(counted);
+      return { inputs, relation: 'half a count', formulas: [...formulas, COUNT_UNCERTAINTY] };
+    };
+    return { value: counted.count / 2, derivation };
+  }),
+});
+
+export const lowestCarried = signalFact('lowest-value', {
+  title: (name) => `lowest value that ${name} carries`,
+  dimension: dimensionOf,
+  compute: inSpace((point, _, name) => carriedEnd(point, name, 'low')),
+});
+
+export const highestCarried = signalFact('highest-value', {
+  title: (name) => `highest value that ${name} carries`,
+  dimension: dimensionOf,
+  compute: inSpace((point, _, name) => carriedEnd(point, name, 'high')),
+});
+
+export const spanUsed = signalFact('span-used', {
+  title: (name) => `part of the span of ${name} that the envelope uses`,
+  dimension: 'percentage',
+  compute: inSpace((point, _, name) => {
+    const use = signalOf(point, name);
+    const range = rangeOf(point, name);
+    if (range === undefined || use?.kind !== 'analogue' || use.carries === undefined) return undefined;
+    return {
+      value: (range.high - range.low) / (use.carries.high - use.carries.low),
+      derivation: () => ({
+        inputs: [...inputsOf(use), ...range.inputs()],
+        relation: '(highest − lowest value of the quantity) / width of the span',
+        formulas: [],
+      }),
+    };
+  }),
+});
+
+/** A signal whose quantity can be read. */
+export function signalOf(point: ResolvedPoint, name: string): SignalUse | undefined {
+  return signalUses(point).find((use) => use.name === name);
 }
 
-interface RangeFacts {
-  readonly lowest: KnownFact;
-  readonly highest: KnownFact;
+function quantityOf(point: ResolvedPoint, name: string): QuantityName {
+  return signalOf(point, name)?.quantity ?? 'relative-humidity';
+}
+
+function dimensionOf(name: string, point: ResolvedPoint) {
+  return quantityInfo(quantityOf(point, name)).dimension;
+}
+
+function differenceOf(name: string, point: ResolvedPoint) {
+  return quantityInfo(quantityOf(point, name)).difference;
+}
+
+interface CarriedRange {
+  readonly low: number;
+  readonly high: number;
+  readonly inputs: () => readonly FactInput[];
 }
 
 /** What the quantity of a signal takes in the space, as the point reports it. */
-function rangeOf({ quantity }: SignalUse, resolved: ResolvedPoint, space: SpaceEvaluation): RangeFacts | undefined {
-  const report = resolved.reports.find((candidate) => candidate.quantity === quantity)?.report;
-  const pressures = report === undefined ? {} : reportPressures(report.value, resolved.settings);
-  const lowest = quantityExtreme(space, quantity, 'lowest', pressures);
-  const highest = quantityExtreme(space, quantity, 'highest', pressures);
-  return isKnown(lowest) && isKnown(highest) ? { lowest, highest } : undefined;
-}
-
-function countFacts(use: SignalUse, range: RangeFacts | undefined): readonly Fact[] {
-  const magnitude = Math.max(Math.abs(range?.lowest.value ?? 0), Math.abs(range?.highest.value ?? 0));
-  const count = countOf(use, magnitude);
-  if (count === undefined) return [];
-  const base = {
-    dimension: quantityInfo(use.quantity).difference,
-    inputs: isFloat(use) && range !== undefined ? [...inputsOf(use), ...inputsOfRange(range)] : inputsOf(use),
-    notes: [],
+const rangeOf = rememberedOf((point: ResolvedPoint, name: string): CarriedRange | undefined => {
+  const quantity = signalOf(point, name)?.quantity;
+  const space = completeSpace(point);
+  if (quantity === undefined || space === undefined) return undefined;
+  const report = point.reports.find((candidate) => candidate.quantity === quantity)?.report;
+  const pressures = report === undefined ? {} : reportPressures(report.value, point.settings);
+  const lowest = rangeEnd(space, quantity, 'lowest', pressures);
+  const highest = rangeEnd(space, quantity, 'highest', pressures);
+  if (lowest.value === undefined || highest.value === undefined) return undefined;
+  return {
+    low: lowest.value,
+    high: highest.value,
+    // Both ends may stand in one phase, and are then told once.
+    inputs: () => [...new Set([...lowest.derivation().inputs, ...highest.derivation().inputs])],
   };
-  const formulas = use.kind === 'analogue' ? [ANALOGUE_COUNT] : [];
-  return [
-    { id: `signal/${use.name}/one-count`, title: `value of one count of ${use.name}`, value: count, formulas, ...base },
-    {
-      id: `signal/${use.name}/resolution-error`,
-      title: `largest error by the resolution of ${use.name}`,
-      value: count / 2,
-      relation: 'half a count',
-      formulas: [...formulas, COUNT_UNCERTAINTY],
-      ...base,
-    },
-  ];
+});
+
+interface CountedSignal {
+  readonly use: SignalUse;
+  readonly count: number;
+  /** Where the count depends on the size of what is carried. */
+  readonly range: CarriedRange | undefined;
 }
 
-function carryingFacts(use: SignalUse): readonly Fact[] {
-  const { name, quantity, carries } = use;
-  // A float holds anything that a quantity can be.
-  if (carries === undefined || isFloat(use)) return [];
-  const base = { dimension: quantityInfo(quantity).dimension, inputs: inputsOf(use), formulas: [], notes: [] };
-  return [
-    { id: `signal/${name}/lowest-value`, title: `lowest value that ${name} carries`, value: carries.low, ...base },
-    { id: `signal/${name}/highest-value`, title: `highest value that ${name} carries`, value: carries.high, ...base },
-  ];
+const countedSignal = rememberedOf((point: ResolvedPoint, name: string): CountedSignal | undefined => {
+  const use = signalOf(point, name);
+  if (use === undefined) return undefined;
+  const range = rangeOf(point, name);
+  const count = countOf(use, Math.max(Math.abs(range?.low ?? 0), Math.abs(range?.high ?? 0)));
+  return count === undefined ? undefined : { use, count, range: isFloat(use) ? range : undefined };
+});
+
+function explainedCount({ use, range }: CountedSignal): Derivation {
+  const formulas = use.kind === 'analogue' ? [ANALOGUE_COUNT] : [];
+  return { inputs: [...inputsOf(use), ...(range?.inputs() ?? [])], formulas };
+}
+
+/** A float holds anything that a quantity can be. */
+function carriedEnd(point: ResolvedPoint, name: string, end: 'low' | 'high'): Computed | undefined {
+  const use = signalOf(point, name);
+  if (use?.carries === undefined || isFloat(use)) return undefined;
+  return { value: use.carries[end], derivation: () => ({ inputs: inputsOf(use), formulas: [] }) };
 }
 
 function isFloat(use: SignalUse): boolean {
   return use.kind === 'register' && use.format === 'float32';
-}
-
-/** Both ends may stand in one phase, and are then told once. */
-function inputsOfRange({ lowest, highest }: RangeFacts): readonly FactInput[] {
-  return [...new Set([...lowest.inputs, ...highest.inputs])];
-}
-
-function usedFacts(use: SignalUse, range: RangeFacts): readonly Fact[] {
-  const { name, carries } = use;
-  const { lowest, highest } = range;
-  if (use.kind !== 'analogue' || carries === undefined) return [];
-  return [
-    {
-      id: `signal/${name}/span-used`,
-      title: `part of the span of ${name} that the envelope uses`,
-      dimension: 'percentage',
-      value: (highest.value - lowest.value) / (carries.high - carries.low),
-      inputs: [...inputsOf(use), ...inputsOfRange(range)],
-      relation: '(highest − lowest value of the quantity) / width of the span',
-      formulas: [],
-      notes: [],
-    },
-  ];
 }
 
 function inputsOf(use: SignalUse): readonly FactInput[] {
@@ -110,15 +145,7 @@ function inputsOf(use: SignalUse): readonly FactInput[] {
   const { span, receiver } = use;
   const bits = receiver?.model?.value.bits;
   return [
-    ...(span === undefined
-      ? []
-      : [
-          {
-            label: 'span',
-            text: showRange(span.value.low, span.value.high, span.value.dimension),
-            origin: span.origin,
-          },
-        ]),
+    ...(span === undefined ? [] : [rangeInput('span', span)]),
     ...(receiver === undefined || bits === undefined
       ? []
       : [{ label: `input of ${receiver.id}`, text: `${bits.value} bits`, file: receiver.file, origin: bits.origin }]),

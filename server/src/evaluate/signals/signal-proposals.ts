@@ -1,11 +1,11 @@
 /** Spans and scales that a person would choose instead. */
 import { exceeds } from '../../base/rounding.ts';
+import type { Span } from '../../base/span.ts';
 import type { RegisterFormat } from '../../model/model-types.generated.ts';
 import { registerRange } from '../../physics/electrical/resolution.ts';
 import { sensibleSpan } from '../../physics/mathematics/sensible-steps.ts';
 import { formatNumber } from '../../quantity/format-quantity.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
-import type { Span } from '../air/envelope.ts';
 import { fromUsualUnit, inUsualUnit } from '../facts/usual-unit.ts';
 import { type AnalogueUse, countOf, type RegisterUse } from '../resolved/signal-use.ts';
 

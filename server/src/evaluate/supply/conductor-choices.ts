@@ -4,8 +4,9 @@ import { CONDUCTORS_SOLD } from '../../physics/electrical/conductors.ts';
 import { writeQuantity } from '../../quantity/format-quantity.ts';
 import { readQuantity } from '../../quantity/read-quantity.ts';
 import type { Fact } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
-import { supplyFacts } from './facts.ts';
+import { factOf } from '../facts/remembered-facts.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { voltageAtProbe } from './facts.ts';
 
 export interface ConductorChoice {
   /** As a file spells it: `0.5 mm2`. */
@@ -19,7 +20,7 @@ export function conductorChoices(point: ResolvedPoint | undefined): readonly Con
   return CONDUCTORS_SOLD.map(({ crossSection }) => {
     const text = writeQuantity(crossSection, 'area');
     const supposed = point === undefined ? undefined : withConductor(point, text);
-    const voltage = supposed && supplyFacts(supposed).find(({ id }) => id === 'voltage-at-probe');
+    const voltage = supposed && factOf(voltageAtProbe, supposed);
     return { text, voltage };
   });
 }

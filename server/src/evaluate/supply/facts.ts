@@ -1,8 +1,12 @@
 /** The voltage that reaches the probe or the transmitter through its cable, and the conductor that brings enough. */
+import { succeed } from '../../base/outcome.ts';
+import { remembered } from '../../base/remembered.ts';
+import { exceeds } from '../../base/rounding.ts';
 import { CONDUCTOR_RESISTANCE } from '../../physics/electrical/conductors.ts';
 import { SUPPLY_VOLTAGE, smallestConductorThatWorks, voltageAtLoad } from '../../physics/electrical/supply-cable.ts';
-import type { Fact } from '../facts/fact.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { Given } from '../facts/given.ts';
+import { pointFact } from '../resolved/point-fact.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type SupplyPath, supplyPath } from './load.ts';
 
 const FORMULAS = [SUPPLY_VOLTAGE, CONDUCTOR_RESISTANCE];
@@ -18,55 +22,85 @@ interface LeastVoltages {
   readonly heater: number | undefined;
 }
 
-export function supplyFacts(resolved: ResolvedPoint): readonly Fact[] {
-  if (resolved.point.supply === undefined) return [];
-  const path = supplyPath(resolved);
-  if (!path.ok) {
-    const ends = resolved.point.transmitter === undefined ? 'probe' : 'transmitter';
-    return [{ value: undefined, missing: path.problem, inputs: [], notes: [], ...voltageBase(ends) }];
-  }
-  const { ends, sourceVoltage, loopResistance, load, inputs } = path.value;
-  const reached = voltageAtLoad(sourceVoltage, loopResistance, load);
-  const least = leastVoltages(resolved, path.value);
-  const notes = ends === 'probe' ? NOTES : [...NOTES, 'The leads from the transmitter to the probe are not counted.'];
-  const conductor = conductorFact(path.value, least, reached.ok ? reached.value : undefined);
-  if (reached.ok) {
-    const voltage = { value: reached.value, inputs, notes, ...voltageBase(ends) };
-    return [voltage, ...(conductor === undefined ? [] : [conductor])];
-  }
-  const missing = 'the cable cannot carry this power at any voltage';
-  return [
-    { value: undefined, missing, inputs, notes, ...voltageBase(ends) },
-    {
-      id: 'supply-power',
-      title: 'power asked of the cable besides resistive loads',
-      dimension: 'power',
-      value: load.constantPower,
-      inputs,
-      formulas: [],
-      notes,
-    },
-    {
-      id: 'cable-power-limit',
-      title: 'largest power that the cable brings',
-      dimension: 'power',
-      value: reached.problem.maximumPower,
-      relation: 'P(max) = V(s)² / (4 R (1 + R G))',
-      inputs,
-      formulas: FORMULAS,
-      notes,
-    },
-    ...(conductor === undefined ? [] : [conductor]),
-  ];
+/** Of the transmitter where the supply feeds one; none without a supply. */
+export const voltageAtProbe = pointFact('voltage-at-probe', {
+  title: ({ point }) => `least voltage at the ${point.transmitter === undefined ? 'probe' : 'transmitter'}`,
+  dimension: 'voltage',
+  compute: (point) => {
+    const fed = fedThrough(point);
+    if (fed === undefined) return undefined;
+    if (!fed.ok) {
+      return { value: undefined, missing: fed.problem, derivation: () => ({ inputs: [], formulas: FORMULAS }) };
+    }
+    const { reached } = fed.value;
+    const derivation = () => ({ ...explained(fed.value), formulas: FORMULAS });
+    if (reached.ok) return { value: reached.value, derivation };
+    return { value: undefined, missing: 'the cable cannot carry this power at any voltage', derivation };
+  },
+});
+
+/** Only where the cable cannot carry it at any voltage. */
+export const supplyPower = pointFact('supply-power', {
+  title: 'power asked of the cable besides resistive loads',
+  dimension: 'power',
+  compute: (point) => {
+    const fed = fedThrough(point);
+    if (fed?.ok !== true || fed.value.reached.ok) return undefined;
+    const { value } = fed;
+    return { value: value.path.load.constantPower, derivation: () => ({ ...explained(value), formulas: [] }) };
+  },
+});
+
+/** Only where the cable cannot carry what is asked at any voltage. */
+export const cablePowerLimit = pointFact('cable-power-limit', {
+  title: 'largest power that the cable brings',
+  dimension: 'power',
+  compute: (point) => {
+    const fed = fedThrough(point);
+    if (fed?.ok !== true || fed.value.reached.ok) return undefined;
+    const relation = 'P(max) = V(s)² / (4 R (1 + R G))';
+    const derivation = () => ({ ...explained(fed.value), relation, formulas: FORMULAS });
+    return { value: fed.value.reached.problem.maximumPower, derivation };
+  },
+});
+
+/** Only where the present conductor brings too little. */
+export const conductorNeeded = pointFact('conductor-needed', {
+  title: 'smallest conductor that brings enough voltage',
+  dimension: 'area',
+  compute: (point) => {
+    const fed = fedThrough(point);
+    if (fed?.ok !== true) return undefined;
+    const { path, reached } = fed.value;
+    const { supply, heater } = leastVoltages(point, path);
+    const required = Math.max(supply ?? 0, heater ?? 0);
+    const isEnough = reached.ok && !exceeds(required, reached.value);
+    if (path.cable === undefined || isEnough) return undefined;
+    const smallest = smallestConductorThatWorks(path.sourceVoltage, path.cable, path.load, required);
+    const relation = 'the least size sold with which the voltage at the far end is enough';
+    const derivation = () => ({ inputs: path.inputs, relation, formulas: FORMULAS, notes: NOTES });
+    if (smallest === undefined) return { value: undefined, missing: 'no conductor sold brings enough', derivation };
+    return { value: smallest.crossSection, derivation };
+  },
+});
+
+interface Fed {
+  readonly path: SupplyPath;
+  readonly reached: ReturnType<typeof voltageAtLoad>;
 }
 
-function voltageBase(ends: SupplyPath['ends']) {
-  return {
-    id: 'voltage-at-probe',
-    title: `least voltage at the ${ends}`,
-    dimension: 'voltage' as const,
-    formulas: FORMULAS,
-  };
+/** Undefined without a supply. */
+const fedThrough = remembered((point: ResolvedPoint): Given<Fed> | undefined => {
+  if (point.point.supply === undefined) return undefined;
+  const path = supplyPath(point);
+  if (!path.ok) return path;
+  const { sourceVoltage, loopResistance, load } = path.value;
+  return succeed({ path: path.value, reached: voltageAtLoad(sourceVoltage, loopResistance, load) });
+});
+
+function explained({ path: { ends, inputs } }: Fed) {
+  const notes = ends === 'probe' ? NOTES : [...NOTES, 'The leads from the transmitter to the probe are not counted.'];
+  return { inputs, notes };
 }
 
 /** At the far end of the cable: the range of what hangs there, and the heater while it is on. */
@@ -78,27 +112,4 @@ function leastVoltages(resolved: ResolvedPoint, { ends }: SupplyPath): LeastVolt
     supply: demand?.value.voltage?.value.low,
     heater: heater.on ? model?.heater?.value.minimumVoltage?.value.value : undefined,
   };
-}
-
-/** Only where the present conductor brings too little. */
-function conductorFact(
-  path: SupplyPath,
-  { supply, heater }: LeastVoltages,
-  reached: number | undefined,
-): Fact | undefined {
-  const required = Math.max(supply ?? 0, heater ?? 0);
-  const enough = reached !== undefined && reached >= required;
-  if (path.cable === undefined || enough) return undefined;
-  const smallest = smallestConductorThatWorks(path.sourceVoltage, path.cable, path.load, required);
-  const base = {
-    id: 'conductor-needed',
-    title: 'smallest conductor that brings enough voltage',
-    dimension: 'area' as const,
-    relation: 'the least size sold with which the voltage at the far end is enough',
-    inputs: path.inputs,
-    formulas: FORMULAS,
-    notes: NOTES,
-  };
-  if (smallest === undefined) return { value: undefined, missing: 'no conductor sold brings enough', ...base };
-  return { value: smallest.crossSection, ...base };
 }

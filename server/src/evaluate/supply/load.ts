@@ -8,11 +8,11 @@ import {
   type SupplyLoad,
 } from '../../physics/electrical/supply-cable.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInput } from '../air-temperature/probe-inputs.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { type Given, given, positive } from '../facts/given.ts';
+import { quantityInput } from '../facts/inputs.ts';
 import { isUnread } from '../facts/unread.ts';
-import type { ResolvedPoint } from '../point.ts';
+import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 
 /** The supply as far as the probe, or as far as the transmitter where there is one. */
 export interface SupplyPath {

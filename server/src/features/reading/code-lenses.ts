@@ -2,15 +2,19 @@
  * One line above every point with its state, above every space with its air, above every plan of checks with the next
  * one, and above a visit with what it found; each opens what it speaks of.
  */
+
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { Finding } from '../../analysis/finding.ts';
 import { remembered } from '../../base/remembered.ts';
 import type { TextRange } from '../../base/text-range.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
+import { expandedUncertainty } from '../../evaluate/budget/uncertainty-facts.ts';
+import { humidityAtSensor } from '../../evaluate/dryness/dryness.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import { firstProposed } from '../../evaluate/history/history.ts';
 import { driftWords, proposedWords } from '../../evaluate/history/words.ts';
-import type { PointEvaluation, ReportEvaluation } from '../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { ReportEvaluation } from '../../evaluate/resolved/resolved-point.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
 import { SEVERITIES } from '../../rules/rule.ts';
@@ -85,7 +89,7 @@ const lensesOfSpace = remembered((space: SpaceEvaluation): readonly LensDraft[] 
 
 const stateOfPoint = remembered((point: PointEvaluation): readonly LensDraft[] => {
   const { facts, space, entry } = point;
-  const humidity = facts.get('humidity-at-sensor');
+  const humidity = facts.get(humidityAtSensor);
   const uncertainty = worstUncertainty(point);
   return [
     ...(isKnown(humidity)
@@ -109,7 +113,7 @@ function placeOfWorst({ phases, keyOrigin }: SpaceEvaluation, { at }: KnownFact)
 function worstUncertainty({ reports, facts }: PointEvaluation): LensDraft | undefined {
   let worst: { readonly share: number; readonly draft: LensDraft } | undefined;
   for (const { quantity, report } of reports) {
-    const fact = facts.get(`${quantity}/expanded-uncertainty`);
+    const fact = facts.get(expandedUncertainty(quantity));
     const { tolerance } = report.value;
     if (!isKnown(fact) || tolerance === undefined || !(tolerance.value.value > 0)) continue;
     const share = fact.value / tolerance.value.value;

@@ -1,6 +1,8 @@
 /** What stands under the cursor: the key, the value in other units, and the facts that it goes into. */
+
 import type { Analysis } from '../../analysis/analysis.ts';
 import { overlaps, shiftRange, type TextRange } from '../../base/text-range.ts';
+import { factsOfPoint } from '../../evaluate/all-facts.ts';
 import { type Fact, isKnown } from '../../evaluate/facts/fact.ts';
 import type { History } from '../../evaluate/history/history.ts';
 import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
@@ -156,7 +158,7 @@ function factsOfPlace(analysis: Analysis, location: Location, place: TextRange):
   if (map !== 'points') return [];
   const point = points.get(entry);
   if (point === undefined) return [];
-  const all = [...point.facts.values()];
+  const all = factsOfPoint(point);
   const [section, name] = inner;
   if (section === undefined) return all;
   if (section === 'checks' && name === undefined)

@@ -1,10 +1,15 @@
 /** Computed numbers beside the values of the file that they answer to: quiet, and each kind can be switched off. */
+
 import type { Analysis } from '../../analysis/analysis.ts';
 import { overlaps, type TextRange } from '../../base/text-range.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
+import { expandedUncertainty } from '../../evaluate/budget/uncertainty-facts.ts';
+import { riseReachable } from '../../evaluate/dryness/reachable-rise.ts';
 import { type Fact, isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import { enWords } from '../../evaluate/history/words.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
+import type { PointFact } from '../../evaluate/resolved/point-fact.ts';
+import { voltageAtProbe } from '../../evaluate/supply/facts.ts';
 import { isQuantityName } from '../../quantity/quantity-names.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import { entriesIn } from '../support/entries.ts';
@@ -59,7 +64,11 @@ export function hintTooltip(analysis: Analysis, { kind, name, phase, fact }: Hin
   const { content } = analysis;
   if (kind === 'reading') return derivations(factsOfError(errorsIn(analysis)[Number(name)]));
   if (content.kind !== 'site') return undefined;
-  if (kind === 'point') return derivations([content.site.points.get(name)?.facts.get(fact)]);
+  if (kind === 'point') {
+    const point = content.site.points.get(name);
+    const key = point === undefined ? undefined : hintedFacts(point).find(({ id }) => id === fact);
+    return derivations([key && point?.facts.get(key)]);
+  }
   const space = content.site.spaces.get(name);
   const alone = space && spaceInPhase(space, phase);
   const extremes = alone && isQuantityName(fact) ? extremesOf(alone, fact) : undefined;
@@ -90,28 +99,33 @@ function hintsOfSpace(space: SpaceEvaluation): readonly HintDraft[] {
 function hintsOfPoint({ tag, point, facts, reports, heater }: PointEvaluation): readonly HintDraft[] {
   const hint = (
     kind: HintKind,
-    id: string,
+    key: PointFact,
     behind: Origin | undefined,
     label: (fact: KnownFact) => string,
   ): readonly HintDraft[] => {
-    const fact = facts.get(id);
+    const fact = facts.get(key);
     if (behind === undefined || !isKnown(fact)) return [];
-    return [{ kind, behind, label: label(fact), about: { kind: 'point', name: tag, fact: id } }];
+    return [{ kind, behind, label: label(fact), about: { kind: 'point', name: tag, fact: key.id } }];
   };
   const { supply, transmitter } = point;
   const farEnd = transmitter === undefined ? 'probe' : 'transmitter';
   const hasCable = supply?.value.cable !== undefined;
   return [
     ...reports.flatMap(({ quantity, report }) =>
-      hint('uncertainty', `${quantity}/expanded-uncertainty`, report.value.tolerance?.origin, (fact) => {
+      hint('uncertainty', expandedUncertainty(quantity), report.value.tolerance?.origin, (fact) => {
         return `uncertainty ${showFact(fact)}`;
       }),
     ),
-    ...hint('supply', 'voltage-at-probe', hasCable ? supply?.value.voltage?.origin : undefined, (fact) => {
+    ...hint('supply', voltageAtProbe, hasCable ? supply?.value.voltage?.origin : undefined, (fact) => {
       return `${showFact(fact)} at the ${farEnd}`;
     }),
-    ...hint('heater', 'rise-reachable', heater.rise?.origin, (fact) => `reaches ${showFact(fact)}`),
+    ...hint('heater', riseReachable, heater.rise?.origin, (fact) => `reaches ${showFact(fact)}`),
   ];
+}
+
+/** Those that the hints of a point show. */
+function hintedFacts({ reports }: PointEvaluation): readonly PointFact[] {
+  return [...reports.map(({ quantity }) => expandedUncertainty(quantity)), voltageAtProbe, riseReachable];
 }
 
 /** The En number behind what the point showed. */

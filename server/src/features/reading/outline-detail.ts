@@ -1,10 +1,13 @@
 /** What stands beside a name in the outline: a computed range where there is one, else the words of the file. */
+
 import type { Analysis } from '../../analysis/analysis.ts';
 import { remembered } from '../../base/remembered.ts';
 import type { TextRange } from '../../base/text-range.ts';
+import { humidityAtSensor } from '../../evaluate/dryness/dryness.ts';
 import { isKnown, showFact } from '../../evaluate/facts/fact.ts';
 import { enWords } from '../../evaluate/history/words.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
+import { highestReported, lowestReported } from '../../evaluate/resolved/report-range.ts';
 import type { SyntaxNode } from '../../syntax/nodes.ts';
 import { extremesOf, shownRange, spaceInPhase } from '../support/envelope-ranges.ts';
 import { scalarIn } from '../support/scalar-in.ts';
@@ -37,7 +40,7 @@ function computedDetail(analysis: Analysis, path: readonly string[]): string | u
 }
 
 const pointDetail = remembered(({ point, facts }: PointEvaluation): string | undefined => {
-  const humidity = facts.get('humidity-at-sensor');
+  const humidity = facts.get(humidityAtSensor);
   const told = [point.space?.value, isKnown(humidity) ? `${showFact(humidity)} at the sensor` : undefined];
   const known = told.filter((text) => text !== undefined);
   return known.length === 0 ? undefined : known.join(', ');
@@ -47,7 +50,7 @@ const reportDetails = remembered(
   ({ reports, facts }: PointEvaluation): ReadonlyMap<string, string> =>
     new Map(
       reports.flatMap(({ quantity }) => {
-        const [lowest, highest] = [facts.get(`${quantity}/lowest`), facts.get(`${quantity}/highest`)];
+        const [lowest, highest] = [facts.get(lowestReported(quantity)), facts.get(highestReported(quantity))];
         return isKnown(lowest) && isKnown(highest) ? [[quantity, shownRange({ lowest, highest })]] : [];
       }),
     ),

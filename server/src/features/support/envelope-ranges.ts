@@ -1,7 +1,8 @@
 /** What a space, or one phase of it, makes of a quantity: the range from its facts, as one text. */
 import { remembered } from '../../base/remembered.ts';
+import { highest as highestOf, lowest as lowestOf } from '../../evaluate/air/quantity-range.ts';
+import { inOnePhase, type SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../../evaluate/space.ts';
 import { showRange } from '../../quantity/format-quantity.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 
@@ -12,8 +13,7 @@ export interface QuantityExtremes {
 
 /** Undefined where the space cannot be computed with, or where its air does not have the quantity. */
 export function extremesOf(space: SpaceEvaluation, quantity: QuantityName): QuantityExtremes | undefined {
-  if (!space.complete) return undefined;
-  const [lowest, highest] = [quantityExtreme(space, quantity, 'lowest'), quantityExtreme(space, quantity, 'highest')];
+  const [lowest, highest] = [space.facts.get(lowestOf(quantity)), space.facts.get(highestOf(quantity))];
   return isKnown(lowest) && isKnown(highest) ? { lowest, highest } : undefined;
 }
 
@@ -28,10 +28,5 @@ export function spaceInPhase(space: SpaceEvaluation, phase: string | undefined):
 
 const phasesAlone = remembered(
   (space: SpaceEvaluation): ReadonlyMap<string | undefined, SpaceEvaluation> =>
-    new Map(
-      space.phases.map((phase) => {
-        const complete = phase.sampled !== undefined;
-        return [phase.envelope.phase, { ...space, phases: [phase], complete, quantityFacts: new Map() }];
-      }),
-    ),
+    new Map(space.phases.map((phase) => [phase.envelope.phase, inOnePhase(space, phase)])),
 );

@@ -1,7 +1,9 @@
 /** The facts of everything a file speaks of: what JSON lists and hovers choose from. */
 import type { Analysis } from '../../analysis/analysis.ts';
+import { highest, lowest } from '../../evaluate/air/quantity-range.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
+import { factsOfPoint, factsOfSpace as ownFactsOf } from '../../evaluate/all-facts.ts';
 import type { Fact } from '../../evaluate/facts/fact.ts';
-import { quantityExtreme, type SpaceEvaluation } from '../../evaluate/space.ts';
 import type { QuantityName } from '../../quantity/quantity-names.ts';
 
 export interface SubjectFacts {
@@ -21,13 +23,10 @@ const OF_A_SPACE: readonly QuantityName[] = [
 ];
 
 export function factsOfSpace(space: SpaceEvaluation): readonly Fact[] {
-  const own = [...space.facts.values()];
-  if (!space.complete) return own;
-  const ranges = OF_A_SPACE.flatMap((name) => [
-    quantityExtreme(space, name, 'lowest'),
-    quantityExtreme(space, name, 'highest'),
-  ]);
-  return [...ranges, ...own];
+  const ranges = OF_A_SPACE.flatMap((name) => [lowest(name), highest(name)]).flatMap(
+    (end) => space.facts.get(end) ?? [],
+  );
+  return [...ranges, ...ownFactsOf(space)];
 }
 
 export function subjectFacts({ content }: Analysis): readonly SubjectFacts[] {
@@ -38,7 +37,7 @@ export function subjectFacts({ content }: Analysis): readonly SubjectFacts[] {
     ...[...points.values()].map((point) => ({
       subject: point.tag,
       kind: 'point' as const,
-      facts: [...point.facts.values()],
+      facts: factsOfPoint(point),
     })),
   ];
 }

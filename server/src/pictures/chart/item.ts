@@ -1,9 +1,9 @@
 /** One thing that the moist-air chart shows: its mark in the plane, its label beside it, and its row in the legend. */
 import type { MarkupElement } from '../../base/markup.ts';
 import type { PhaseEvaluation } from '../../evaluate/air/phase.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { RecordingSummary } from '../../evaluate/recorded/summary.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import type { Place, XY } from '../svg.ts';
 import type { ChartPlane } from './plane.ts';

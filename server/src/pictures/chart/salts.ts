@@ -47,7 +47,7 @@ function saltsOf({ points }: Pick<ChartSubject, 'points'>): readonly CheckSalt[]
 
 /** Once for a point: its plan asks for the humidity at work. */
 const saltsOfPoint = remembered((point: PointEvaluation): readonly CheckSalt[] => {
-  const plan = point.space === undefined ? undefined : saltPlan(point, point.space);
+  const plan = saltPlan(point);
   return (plan?.salts ?? []).flatMap(({ id, humidity }): readonly CheckSalt[] => {
     if (plan === undefined || !humidity.ok) return [];
     const { relativeHumidity } = humidity.value;

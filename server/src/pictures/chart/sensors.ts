@@ -2,10 +2,12 @@
  * What the sensors of a space see on the moist-air chart: the worst corner of the air, and where the heater moves it.
  * The vapour pressure stays the same, so that the move is to the right, at constant dew point.
  */
+
 import { groupedBy } from '../../base/grouped.ts';
-import { sensorWarming } from '../../evaluate/dryness/dryness.ts';
+import { humidityAtSensor } from '../../evaluate/dryness/dryness.ts';
 import { type Corner, isKnown, type KnownFact, showCorner, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
+import { sensorWarming } from '../../evaluate/resolved/heater.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { circle, group, line, polygon, type XY } from '../svg.ts';
@@ -39,7 +41,7 @@ function airAndSensor({ at, rise }: Sensors, pressure: number): readonly [AirSta
 
 function sensorsOf(points: readonly PointEvaluation[]): readonly Sensors[] {
   const known = points.flatMap((point) => {
-    const humidity = point.facts.get('humidity-at-sensor');
+    const humidity = point.facts.get(humidityAtSensor);
     const warming = sensorWarming(point.heater);
     if (!isKnown(humidity) || humidity.at === undefined || warming === undefined) return [];
     return [{ point, humidity, at: humidity.at, rise: warming.rise }];

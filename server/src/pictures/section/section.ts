@@ -2,14 +2,19 @@
  * What a section through the wall and the probes of a point shows: its lengths from the file, its temperatures from
  * the facts and from the stems at the corner where the fitting is closest to the dew point.
  */
+
 import { fail, succeed } from '../../base/outcome.ts';
-import { type Corner, type Fact, isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
+import type { Facts } from '../../evaluate/facts/declared-fact.ts';
+import { type Corner, isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import { type Given, given, positive } from '../../evaluate/facts/given.ts';
+import { fittingSurface } from '../../evaluate/mounting/fitting-facts.ts';
 import { spaceWall, surroundingsOf } from '../../evaluate/mounting/space-wall.ts';
 import { type StemName, type StemProfile, stemProfile } from '../../evaluate/mounting/stem-profile.ts';
+import type { SurfaceFacts } from '../../evaluate/mounting/surface-facts.ts';
+import { wallSurface } from '../../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { inSampleLine } from '../../evaluate/resolved/mounted-stem.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import type { Located } from '../../model/located.ts';
 import type {
   AirTemperatureProbeMounting,
@@ -84,7 +89,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
   const insertion = positive(mounting?.value.insertion, 'no insertion of the humidity probe is given');
   if (!insertion.ok) return insertion;
   const { space } = point;
-  const fitting = surfaceOf(point.facts, 'fitting');
+  const fitting = surfaceOf(point, fittingSurface);
   const at = fitting?.margin.at;
   const stem = stemAt(point, 'humidity-probe', at);
   const head = point.humidityProbeModel?.model?.value.head?.value;
@@ -106,7 +111,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
     airTemperatureProbe: beside.ok ? beside.value : undefined,
     airSpeed: airSpeedOf(space),
     surroundingsCelsius: surroundings.ok ? surroundings.value.low : undefined,
-    wall: space === undefined ? undefined : surfaceOf(space.facts, 'wall'),
+    wall: space === undefined ? undefined : surfaceOf(space, wallSurface),
     fitting,
     at,
     notes: [
@@ -168,8 +173,11 @@ function airTemperatureProbeOf(
   });
 }
 
-function surfaceOf(facts: ReadonlyMap<string, Fact>, part: 'wall' | 'fitting'): SectionSurface | undefined {
-  const [temperature, margin] = [facts.get(`${part}-inner-surface`), facts.get(`${part}-margin`)];
+function surfaceOf<Subject>(
+  { facts }: { readonly facts: Facts<Subject> },
+  surface: SurfaceFacts<Subject>,
+): SectionSurface | undefined {
+  const [temperature, margin] = [facts.get(surface.innerSurface), facts.get(surface.margin)];
   return isKnown(temperature) && isKnown(margin) ? { temperature, margin } : undefined;
 }
 

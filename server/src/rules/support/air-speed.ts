@@ -1,6 +1,6 @@
 /** Where the air of a space may be slowest. */
 import type { PhaseEnvelope } from '../../evaluate/air/envelope.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import type { Located } from '../../model/located.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';

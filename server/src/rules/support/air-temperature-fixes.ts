@@ -1,5 +1,6 @@
 /** Ways to give a report its air temperature, or to do without. */
-import type { PointEvaluation, ReportEvaluation } from '../../evaluate/point.ts';
+import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { ReportEvaluation } from '../../evaluate/resolved/resolved-point.ts';
 import type { Located } from '../../model/located.ts';
 import type { Report } from '../../model/model-types.generated.ts';
 import { appendPair, type PartEdit, removePair, renameKey, replaceScalar } from '../../syntax/edit.ts';

@@ -1,6 +1,6 @@
 /** What the rules of alarms look at and how they speak of it. */
 
-import type { Span } from '../../evaluate/air/envelope.ts';
+import type { Span } from '../../base/span.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { AlarmUse } from '../../evaluate/resolved/alarm-use.ts';
 import type { SignalUse } from '../../evaluate/resolved/signal-use.ts';

@@ -1,5 +1,7 @@
 /** What the rules of uncertainty look at and how they speak of it. */
+
 import type { Budget } from '../../evaluate/budget/budget.ts';
+import { expandedUncertainty, improvedUncertainty } from '../../evaluate/budget/uncertainty-facts.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
@@ -21,8 +23,8 @@ export function judgedReports({ reports, budgets, facts }: PointEvaluation): rea
   return reports.flatMap(({ quantity, report }): JudgedReport[] => {
     const { tolerance } = report.value;
     const budget = budgets.get(quantity)?.worst;
-    const expanded = facts.get(`${quantity}/expanded-uncertainty`);
-    const improved = facts.get(`${quantity}/improved-uncertainty`);
+    const expanded = facts.get(expandedUncertainty(quantity));
+    const improved = facts.get(improvedUncertainty(quantity));
     if (tolerance === undefined || !(tolerance.value.value > 0) || budget === undefined) return [];
     return isKnown(expanded) && isKnown(improved) ? [{ quantity, tolerance, budget, expanded, improved }] : [];
   });

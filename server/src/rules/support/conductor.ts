@@ -1,13 +1,15 @@
 /** The conductor of a supply cable that brings enough voltage. */
+
 import { isKnown, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
+import { conductorNeeded } from '../../evaluate/supply/facts.ts';
 import { writeQuantity } from '../../quantity/format-quantity.ts';
 import { replaceScalar } from '../../syntax/edit.ts';
 import type { FixDraft, Related } from '../rule.ts';
 
 /** `Use 1.5 mm² conductors.`, or what else to do where none brings enough. */
 export function conductorWords({ facts, point }: PointEvaluation): string {
-  const needed = facts.get('conductor-needed');
+  const needed = facts.get(conductorNeeded);
   if (isKnown(needed)) return `Use conductors of ${showFact(needed)}.`;
   return point.supply?.value.cable === undefined
     ? 'Raise the supply voltage.'
@@ -15,7 +17,7 @@ export function conductorWords({ facts, point }: PointEvaluation): string {
 }
 
 export function useConductor({ facts, point }: PointEvaluation): readonly FixDraft[] {
-  const needed = facts.get('conductor-needed');
+  const needed = facts.get(conductorNeeded);
   const conductor = point.supply?.value.cable?.value.conductor;
   if (!isKnown(needed) || conductor === undefined) return [];
   const edits = [replaceScalar(conductor.cursor, writeQuantity(needed.value, needed.dimension))];

@@ -1,9 +1,13 @@
 /** Errors of the air temperature that take more than their share of a report's tolerance. */
+
 import { exceeds } from '../../base/rounding.ts';
+import { airTemperatureCost, airTemperatureError } from '../../evaluate/air-temperature/cost.ts';
 import { SHARE_OF_TOLERANCE } from '../../evaluate/air-temperature/cost-of-error.ts';
 import type { ErrorKind } from '../../evaluate/air-temperature/error-models.ts';
+import { largestSpacing } from '../../evaluate/air-temperature/remedies.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
+import type { ReportFact } from '../../evaluate/resolved/point-fact.ts';
 import { type ThermometerKind, thermometerKindOf } from '../../evaluate/resolved/thermometer.ts';
 import type { Located } from '../../model/located.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
@@ -33,7 +37,10 @@ export function costliestError(
   let largestShare = 0;
   for (const { quantity, report, source } of reports) {
     const { tolerance } = report.value;
-    const [error, cost] = [facts.get(`${quantity}/${kind}-error`), facts.get(`${quantity}/${kind}-cost`)];
+    const [error, cost] = [
+      facts.get(airTemperatureError[kind](quantity)),
+      facts.get(airTemperatureCost[kind](quantity)),
+    ];
     if (thermometerKindOf(source) !== thermometer || tolerance === undefined || !isKnown(error) || !isKnown(cost))
       continue;
     const share = cost.value / tolerance.value.value;
@@ -62,12 +69,12 @@ export function costRelated({ space }: PointEvaluation, { tolerance, error }: Co
 export function neededByAll(
   { reports, facts }: PointEvaluation,
   thermometer: ThermometerKind,
-  id: 'insertion-needed' | 'insulation-needed' | 'spacing-needed' | 'largest-spacing',
+  remedy: ReportFact<'length'>,
 ): KnownFact | undefined {
   const known = reports.flatMap(({ quantity, source }) => {
-    const fact = facts.get(`${quantity}/${id}`);
+    const fact = facts.get(remedy(quantity));
     return thermometerKindOf(source) === thermometer && isKnown(fact) ? [fact] : [];
   });
-  const sign = id === 'largest-spacing' ? -1 : 1;
+  const sign = remedy === largestSpacing ? -1 : 1;
   return known.toSorted((one, other) => sign * (other.value - one.value))[0];
 }

@@ -1,5 +1,8 @@
 /** Ways to keep the sensor dry, or to do without the heater. */
+
 import { exceeds } from '../../base/rounding.ts';
+import { coldStartMargin } from '../../evaluate/dryness/cold-start.ts';
+import { humidityAtUnheatedSensor, riseToSet } from '../../evaluate/dryness/dryness.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import { otherModelsThatHeat, ownModelHeats } from '../../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
@@ -9,14 +12,14 @@ import type { FixDraft, RuleEdit } from '../rule.ts';
 import { assignAirTemperature } from './air-temperature-fixes.ts';
 
 /** The rise that the sensor needs, as a person would set it; undefined where none is needed or it is not known. */
-export function riseToSet(view: PointEvaluation): KnownFact | undefined {
-  const fact = view.facts.get('rise-to-set');
+export function riseWanted(view: PointEvaluation): KnownFact | undefined {
+  const fact = view.facts.get(riseToSet);
   return isKnown(fact) && fact.value > 0 ? fact : undefined;
 }
 
 /** Switches the heater of the point's own model on, where that model reaches the rise. */
 export function heatContinuously(view: PointEvaluation): readonly FixDraft[] {
-  const rise = riseToSet(view);
+  const rise = riseWanted(view);
   if (rise === undefined || !ownModelHeats(view, rise.value)) return [];
   const title = `Heat the sensor continuously, ${showFact(rise)} above the air${airTemperatureWords(view)}`;
   return [{ title, kind: 'choice', edits: [...heaterOn(view, rise), ...takeAirTemperature(view)] }];
@@ -24,7 +27,7 @@ export function heatContinuously(view: PointEvaluation): readonly FixDraft[] {
 
 /** Other models of the kits that keep the sensor dry, with their heaters on. */
 export function useHeatedModel(view: PointEvaluation): readonly FixDraft[] {
-  const rise = riseToSet(view);
+  const rise = riseWanted(view);
   const model = view.point.humidityProbe?.value.model;
   if (rise === undefined || model === undefined) return [];
   return otherModelsThatHeat(view, rise.value).map(({ id }) => ({
@@ -37,7 +40,7 @@ export function useHeatedModel(view: PointEvaluation): readonly FixDraft[] {
 /** Other models of the kits that reach the rise asked, or else the rise needed; what is asked stays as it is. */
 export function useModelThatHeats(view: PointEvaluation): readonly FixDraft[] {
   const model = view.point.humidityProbe?.value.model;
-  const rise = view.heater.rise?.value.value ?? riseToSet(view)?.value;
+  const rise = view.heater.rise?.value.value ?? riseWanted(view)?.value;
   if (rise === undefined || model === undefined) return [];
   const shown = showQuantity(rise, 'temperature-difference');
   return otherModelsThatHeat(view, rise).map(({ id }) => ({
@@ -49,7 +52,7 @@ export function useModelThatHeats(view: PointEvaluation): readonly FixDraft[] {
 
 /** Only where the unheated sensor stays dry, and no cold head needs the warmth at the start of a phase. */
 export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
-  const humidity = view.facts.get('humidity-at-sensor-unheated');
+  const humidity = view.facts.get(humidityAtUnheatedSensor);
   const mode = view.heater.located?.value.mode;
   const limit = view.settings.unheatedHumidityLimit.value;
   if (!isKnown(humidity) || exceeds(humidity.value, limit) || mode === undefined || startsCold(view)) return [];
@@ -64,7 +67,7 @@ export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
 
 /** True where the head enters some phase colder than the dew point. */
 export function startsCold({ facts }: PointEvaluation): boolean {
-  const margin = facts.get('cold-start-margin');
+  const margin = facts.get(coldStartMargin);
   return isKnown(margin) && exceeds(0, margin.value);
 }
 

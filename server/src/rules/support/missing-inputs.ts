@@ -1,8 +1,8 @@
 /** What is not given although the rest of a file shows that it is meant to be checked, and what could be checked with it. */
 
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { isUnread } from '../../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import type { Located } from '../../model/located.ts';
 import { quantityInfo } from '../../quantity/quantity-names.ts';
 import type { SiteView } from '../rule.ts';

@@ -1,7 +1,8 @@
 /** Places that findings of several rules point at. */
+
+import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { type KnownFact, showCorner } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../evaluate/space.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Related } from '../rule.ts';
 

@@ -1,5 +1,5 @@
 /** Other spans and scales for signals. */
-import type { Span } from '../../evaluate/air/envelope.ts';
+import type { Span } from '../../base/span.ts';
 import type { AnalogueUse } from '../../evaluate/resolved/signal-use.ts';
 import { showRange, writeRange } from '../../quantity/format-quantity.ts';
 import { replaceScalar } from '../../syntax/edit.ts';

@@ -1,9 +1,12 @@
 /** Signals together with what the envelope makes of their quantity: what the rules of outputs look at. */
+
 import { exceeds } from '../../base/rounding.ts';
-import type { Span } from '../../evaluate/air/envelope.ts';
+import type { Span } from '../../base/span.ts';
 import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
+import { highestReported, lowestReported } from '../../evaluate/resolved/report-range.ts';
 import type { AnalogueUse, RegisterUse, SignalUse } from '../../evaluate/resolved/signal-use.ts';
+import { resolutionError, spanUsed } from '../../evaluate/signals/signal-facts.ts';
 import type { Located } from '../../model/located.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 
@@ -21,7 +24,7 @@ export interface CarriedRange<Use extends SignalUse = SignalUse> {
 export function carriedRanges({ signals, facts, point }: PointEvaluation): readonly CarriedRange[] {
   return signals.flatMap((use): CarriedRange[] => {
     const report = point.reports?.value.get(use.quantity);
-    const [lowest, highest] = [facts.get(`${use.quantity}/lowest`), facts.get(`${use.quantity}/highest`)];
+    const [lowest, highest] = [facts.get(lowestReported(use.quantity)), facts.get(highestReported(use.quantity))];
     if (report === undefined || !isKnown(lowest) || !isKnown(highest)) return [];
     const range = { low: lowest.value, high: highest.value };
     return [{ use, lowest, highest, range, tolerance: report.value.tolerance }];
@@ -41,7 +44,7 @@ export const RESOLUTION_SHARE = 0.1;
 
 /** The largest error by the resolution of a signal, where it costs more of the tolerance than it may. */
 export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }: CarriedRange): KnownFact | undefined {
-  const error = facts.get(`signal/${use.name}/resolution-error`);
+  const error = facts.get(resolutionError(use.name));
   const permitted = (tolerance?.value.value ?? Number.POSITIVE_INFINITY) * RESOLUTION_SHARE;
   return isKnown(error) && exceeds(error.value, permitted) ? error : undefined;
 }
@@ -51,7 +54,7 @@ const LEAST_SPAN_USED = 0.25;
 
 /** What the envelope uses of a span, where that is little and the resolution suffers. */
 export function littleUsed(view: PointEvaluation, carried: CarriedRange): KnownFact | undefined {
-  const used = view.facts.get(`signal/${carried.use.name}/span-used`);
+  const used = view.facts.get(spanUsed(carried.use.name));
   const isLittle = isKnown(used) && used.value < LEAST_SPAN_USED;
   return isLittle && coarseResolution(view, carried) !== undefined ? used : undefined;
 }

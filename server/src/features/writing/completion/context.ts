@@ -1,8 +1,8 @@
 /** What every part of completion needs to know of the place. */
 import type { Analysis } from '../../../analysis/analysis.ts';
 import type { Workspace } from '../../../analysis/workspace.ts';
+import type { SpaceEvaluation } from '../../../evaluate/air/space.ts';
 import type { PointEvaluation } from '../../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../../evaluate/space.ts';
 import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../../model/schema.ts';
 import type { QuantityName } from '../../../quantity/quantity-names.ts';
 import { quantityAt } from '../../support/place-dimension.ts';

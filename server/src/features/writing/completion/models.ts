@@ -1,5 +1,6 @@
 /** Models of the kits: those that suit the space come first with their margin, the others last with the reason. */
 
+import { humidityAtSensor, humidityAtUnheatedSensor } from '../../../evaluate/dryness/dryness.ts';
 import { humidityProbeFit, type ModelFit, temperatureProbeFit } from '../../../evaluate/equipment/model-fit.ts';
 import type { ModelRef, Models } from '../../../evaluate/equipment/models.ts';
 import { isKnown } from '../../../evaluate/facts/fact.ts';
@@ -32,10 +33,10 @@ function humidityFit(
   model: Parameters<typeof humidityProbeFit>[0],
 ): ModelFit | undefined {
   if (space?.complete !== true) return undefined;
-  const unheated = point?.facts.get('humidity-at-sensor-unheated');
+  const unheated = point?.facts.get(humidityAtUnheatedSensor);
   const isWet = isKnown(unheated) && unheated.value > space.settings.unheatedHumidityLimit.value;
   const rise = point?.heater.rise?.value.value ?? 0;
-  const highestHumidity = point?.facts.get('humidity-at-sensor');
+  const highestHumidity = point?.facts.get(humidityAtSensor)?.value;
   return humidityProbeFit(model, space, { heater: isWet || point?.heater.on === true, rise, highestHumidity });
 }
 

@@ -1,6 +1,7 @@
 /** Quantities: those that a point can honestly report come first, the others last with the reason. */
+
+import type { SpaceEvaluation } from '../../../evaluate/air/space.ts';
 import type { PointEvaluation } from '../../../evaluate/point.ts';
-import type { SpaceEvaluation } from '../../../evaluate/space.ts';
 import { DIMENSIONS } from '../../../quantity/dimension.ts';
 import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../../../quantity/quantity-names.ts';
 import { extremesOf, shownRange } from '../../support/envelope-ranges.ts';

@@ -2,7 +2,7 @@
 import type { Analysis } from '../../../analysis/analysis.ts';
 import type { PhaseEnvelope } from '../../../evaluate/air/envelope.ts';
 import { evaluatePhase } from '../../../evaluate/air/phase.ts';
-import type { SpaceEvaluation } from '../../../evaluate/space.ts';
+import { inOnePhase, type SpaceEvaluation } from '../../../evaluate/air/space.ts';
 import { DIMENSIONS } from '../../../quantity/dimension.ts';
 import { showRange, writeRange } from '../../../quantity/format-quantity.ts';
 import type { Location } from '../../../syntax/locate.ts';
@@ -83,5 +83,5 @@ function withHumidity(
     value: { ...written.humidity.value, dimension, low, high, ...(unit && { unit }) },
   };
   const phase = evaluatePhase({ ...written, humidityKey: key, humidity });
-  return { ...space, phases: [phase], complete: phase.sampled !== undefined, quantityFacts: new Map() };
+  return inOnePhase(space, phase);
 }

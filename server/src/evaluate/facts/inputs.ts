@@ -1,0 +1,44 @@
+/** Entries of files as what facts are computed from, with their places. */
+import type { Located } from '../../model/located.ts';
+import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
+import type { Quantity, QuantityRange } from '../../quantity/quantity.ts';
+import type { Origin } from '../../syntax/nodes.ts';
+import type { FactInput } from './fact.ts';
+
+/** Where an input stands, if anywhere. */
+export interface InputPlace {
+  readonly origin?: Origin;
+  readonly file?: string | undefined;
+}
+
+/** An input whose text is made when somebody reads it. */
+export function lazyInput(label: string, makeText: () => string, { origin, file }: InputPlace = {}): FactInput {
+  return {
+    label,
+    get text() {
+      return makeText();
+    },
+    ...(origin === undefined ? {} : { origin }),
+    ...(file === undefined ? {} : { file }),
+  };
+}
+
+/** Nothing where the quantity is not given. @param file where that is not the file of the point */
+export function quantityInput(
+  label: string,
+  located: Located<Quantity> | undefined,
+  file?: string,
+): readonly FactInput[] {
+  if (located === undefined) return [];
+  const { value, origin } = located;
+  return [lazyInput(label, () => showQuantity(value.value, value.dimension), { origin, file })];
+}
+
+export function rangeInput(label: string, { value, origin }: Located<QuantityRange>): FactInput {
+  return lazyInput(label, () => showRange(value.low, value.high, value.dimension), { origin });
+}
+
+export function speedInput({ speed }: { readonly speed: Located<QuantityRange> | undefined }): readonly FactInput[] {
+  if (speed === undefined) return [{ label: 'air speed', text: 'none given, taken as still' }];
+  return [rangeInput('air speed', speed)];
+}
