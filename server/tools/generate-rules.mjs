@@ -34,7 +34,7 @@ export async function generateRulePages() {
   const { RULES, RULE_GROUPS, rulePage } = await fromSources(`
     export { RULES } from './server/src/rules/registry.generated.ts';
     export { RULE_GROUPS } from './server/src/rules/rule.ts';
-    export { rulePage } from './server/src/features/explain.ts';
+    export { rulePage } from './server/src/features/reading/explain.ts';
   `);
   const pages = new Map(RULES.map((rule) => [`server/pages/rules/${rule.name}.md`, rulePage(rule)]));
   const rows = RULE_GROUPS.flatMap((group) =>

@@ -22,7 +22,8 @@ describe('whatever comes', () => {
 
 it('the messages of our own that the server takes are all among those that are sent', () => {
   const folder = 'server/src/lsp';
-  const sources = readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8'));
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+  const sources = files.map((file) => readFileSync(`${folder}/${file}`, 'utf8'));
   const taken = sources.flatMap((source) =>
     [...source.matchAll(/\.on(?:Request|Notification)\('(dewright\/\w+)'/g)].map(([, name]) => name),
   );

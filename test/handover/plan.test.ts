@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-import { type HandoverStep, handoverSteps, stepKeys, stepOfKey } from '../../server/src/handover/plan.ts';
+import { handoverSteps, stepOfKey } from '../../server/src/handover/plan.ts';
+import { type HandoverStep, stepKeys } from '../../server/src/handover/step.ts';
 import { assessedPoint } from '../evaluate/assessed-point.ts';
 import { factsById } from '../evaluate/facts-by-id.ts';
 

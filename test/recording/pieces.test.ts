@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { histogram } from '../../server/src/recording/fold/histogram.ts';
 import { recordedState } from '../../server/src/recording/fold/recorded-state.ts';
+import { type Cell, rowCells } from '../../server/src/recording/fold/row-cells.ts';
 import { usualStep } from '../../server/src/recording/fold/time-steps.ts';
-import { type Cell, rowCells } from '../../server/src/recording/source/row-cells.ts';
 
 describe('a histogram', () => {
   it('gives the quantiles of a sorted list within its bin', () => {

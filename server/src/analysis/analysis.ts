@@ -1,6 +1,6 @@
 /** What is known of one file at one moment: the one thing that every feature, the command line and reports read. */
 
-import { type KnownRecording, type ReadRecording, readRecording } from '../evaluate/recorded/visited-recording.ts';
+import { type ReadRecording, readRecording } from '../evaluate/recorded/visited-recording.ts';
 import { type KitModel, kitModelOf, type VisitModel, visitModelOf } from '../model/file-models.ts';
 import type { Severity } from '../model/model-types.generated.ts';
 import type { VisitedSite } from '../rules/rule.ts';
@@ -10,8 +10,9 @@ import { baseName } from './file-location.ts';
 import { compareFindings, type Finding } from './finding.ts';
 import type { ParsedFile } from './parsed-file.ts';
 import { type PlaceFinder, type RawFinding, runRules, settle } from './run-rules.ts';
-import { evaluateSite, findInSite, type SiteEvaluation, type Surroundings } from './site-analysis.ts';
+import { evaluateSite, findInSite, type SiteEvaluation } from './site-analysis.ts';
 import { visitedSite } from './visited-site.ts';
+import type { WorkspaceFacts } from './workspace-facts.ts';
 
 export interface Analysis {
   readonly file: string;
@@ -36,19 +37,6 @@ export type AnalysedContent =
 /** A recording of one of a site's spaces, and the visit that names it. */
 export interface SiteRecording extends ReadRecording {
   readonly visit: string;
-}
-
-/** What kits and visits look up in the rest of the workspace. */
-export interface WorkspaceFacts extends Surroundings {
-  /** Ids of the models of a kit that sites use; undefined while not every site is known. */
-  usedModels(kit: string): ReadonlySet<string> | undefined;
-  /** The sites that have an id, by the URIs of their files. */
-  sitesWithId(id: string): readonly string[];
-  /** The ids of all sites; undefined while not every site is known. */
-  siteIds(): readonly string[] | undefined;
-  siteEvaluation(file: string): SiteEvaluation | undefined;
-  /** What was read of the recording that a visit names. */
-  recordingOf(visit: string): KnownRecording | undefined;
 }
 
 /** @param before an earlier analysis of the file; the result is the same without it, only later */

@@ -1,7 +1,7 @@
 /** Finds the site that a visit went to, by the id that the visit names. */
 import { siteModelOf, type VisitModel } from '../model/file-models.ts';
 import type { SiteIdPlace, VisitedSite } from '../rules/rule.ts';
-import type { WorkspaceFacts } from './analysis.ts';
+import type { WorkspaceFacts } from './workspace-facts.ts';
 
 export function visitedSite({ header }: VisitModel, workspace: WorkspaceFacts): VisitedSite {
   const named = header?.value.site;

@@ -8,11 +8,12 @@ import type { VisitOfSite } from '../evaluate/resolved/visit-reading.ts';
 import { siteModelOf, visitModelOf } from '../model/file-models.ts';
 import { type FileKind, fileKindOf } from '../model/schema.ts';
 import type { TagPlace } from '../rules/rule.ts';
-import { type Analysis, analyse, type WorkspaceFacts } from './analysis.ts';
+import { type Analysis, analyse } from './analysis.ts';
 import { KeptFiles } from './kept-files.ts';
 import { type ParsedFile, parseSource } from './parsed-file.ts';
 import type { SiteEvaluation } from './site-analysis.ts';
 import { systemDay } from './today.ts';
+import type { WorkspaceFacts } from './workspace-facts.ts';
 import { type FileWords, type ModelUse, WorkspaceIndex } from './workspace-index.ts';
 
 interface Source {

@@ -6,7 +6,7 @@ import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import type { StepDraft } from './plan.ts';
+import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 
 /** By the method of the plan: whoever checks the point later then compares like with like. */

@@ -12,7 +12,7 @@ import type { Located } from '../model/located.ts';
 import type { AirTemperatureProbeMounting, HumidityProbeMounting } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
-import type { StepDraft } from './plan.ts';
+import type { StepDraft } from './step.ts';
 import { cautionOf, hazardsOf } from './step-cautions.ts';
 
 /** Of a space that names hazards. */

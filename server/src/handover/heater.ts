@@ -8,7 +8,7 @@ import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source
 import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import type { StepDraft } from './plan.ts';
+import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 
 export function heaterSteps(view: PointEvaluation): readonly StepDraft[] {

@@ -4,7 +4,8 @@ import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import { dateOf } from '../evaluate/resolved/visit-reading.ts';
 import type { Step } from '../model/model-types.generated.ts';
 import type { Entry } from '../model/read-file.ts';
-import { type HandoverStep, handoverSteps, stepOfKey } from './plan.ts';
+import { handoverSteps, stepOfKey } from './plan.ts';
+import type { HandoverStep } from './step.ts';
 
 /** What a visit says of one step of one point. */
 export interface RecordedStep {

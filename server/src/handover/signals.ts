@@ -10,7 +10,7 @@ import { faultCurrent, faultLevel } from '../evaluate/signals/fault-level.ts';
 import { oneCount } from '../evaluate/signals/signal-facts.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
-import type { StepDraft } from './plan.ts';
+import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 
 export function signalSteps(view: PointEvaluation): readonly StepDraft[] {

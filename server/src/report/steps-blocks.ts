@@ -3,8 +3,9 @@ import { keysOfSpace } from '../evaluate/all-facts.ts';
 import type { EvaluatedSite } from '../evaluate/evaluated-site.ts';
 import type { Fact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { type HandoverStep, handoverSteps } from '../handover/plan.ts';
+import { handoverSteps } from '../handover/plan.ts';
 import { lastRecord } from '../handover/progress.ts';
+import type { HandoverStep } from '../handover/step.ts';
 import { type Block, type OwnedFact, paragraph, stated, type Text, table, told, words } from './document.ts';
 
 export function stepBlocks(point: PointEvaluation, site: EvaluatedSite): readonly Block[] {

@@ -16,7 +16,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that are not there: reference-unknown speaks of those. Points without an air-temperature probe: air-temperature-missing does.',
   sources: ['common practice, no source'],
-  facts: [lowestIn, highestIn],
+  facts: [lowestIn('air-temperature'), highestIn('air-temperature')],
   fixes: ['choice'],
   check: {
     point: (view) =>

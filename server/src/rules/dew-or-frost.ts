@@ -19,7 +19,7 @@ export const rule: Rule = {
   leavesAlone:
     'Points that report the frost point beside the dew point. It is one finding for each point: at the report, else at the first signal or alarm.',
   sources: ['WMO-No. 8, Guide to Instruments and Methods of Observation, ch. 4'],
-  facts: [lowestReported, signalFrostPoint, alarmFrostPoint],
+  facts: [lowestReported('dew-point'), lowestReported('frost-point'), signalFrostPoint, alarmFrostPoint],
   fixes: ['choice'],
   check: {
     point: (view) => {

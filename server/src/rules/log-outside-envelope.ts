@@ -19,7 +19,7 @@ export const rule: Rule = {
   leavesAlone:
     'Recordings that were not read: DuckDB is not installed, the log is not there, or nothing says which of its columns holds what. Time without a value, which the hover of the recording tells.',
   sources: ['common practice, no source'],
-  facts: [shareOutside, farthestBeyond],
+  facts: [shareOutside, farthestBeyond.above, farthestBeyond.below],
   fixes: ['choice'],
   check: { visit: outsideEnvelope },
 };

@@ -30,7 +30,7 @@ export const rule: Rule = {
   leavesAlone:
     'Reports without a tolerance, or whose uncertainty is larger than it: tolerance-missed speaks of those. Alarms below a limit. Envelopes that are cut at saturation: whether the air gets there is what envelope-saturates asks.',
   sources: ['JCGM 106:2012', 'common practice, no source'],
-  facts: [highestReported, expandedUncertainty, uncertaintyNearLimit],
+  facts: [highestReported('relative-humidity'), expandedUncertainty('relative-humidity'), uncertaintyNearLimit],
   fixes: ['choice'],
   check: {
     point: (view) => [

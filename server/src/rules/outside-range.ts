@@ -24,7 +24,14 @@ export const rule: Rule = {
   leavesAlone:
     'Heads that only their own heater takes over the range: head-too-hot speaks of those. Temperature and humidity of a probe in a sample line: they are those of the line. A heated head counts with the highest humidity that its sensor sees.',
   sources: ["the maker's data sheet, as the kit gives it"],
-  facts: [highest, lowest, humidityAtSensor, highestPressure, lowestPressure],
+  facts: [
+    highest('air-temperature'),
+    lowest('air-temperature'),
+    humidityAtSensor,
+    lowest('relative-humidity'),
+    highestPressure,
+    lowestPressure,
+  ],
   fixes: [],
   check: {
     point: ({ space, point, facts, humidityProbeModel, airTemperatureProbeModel }) => {

@@ -15,7 +15,7 @@ export const rule: Rule = {
   mend: 'Heat the line to more than the highest dew point and the margin, over its whole length, joints included.',
   leavesAlone: 'Probes that sit in the air itself, and lines whose temperature is not given.',
   sources: ['common practice, no source', 'IAPWS SR1-86(1992)'],
-  facts: [highest],
+  facts: [highest('dew-point')],
   fixes: [],
   check: {
     point: (view) => {

@@ -22,8 +22,6 @@ import { paragraph, table, textCell, wholeCell } from './elements.ts';
 
 /** In the order in which a person looks: the readings, the sensor, the fitting, the supply, the checks. */
 const OF_THE_SENSOR: readonly PointFact[] = [
-  humidityAtSensor,
-  lowestHumidityAtSensor,
   marginToDewPoint,
   highestHeadTemperature,
   riseReachable,
@@ -39,6 +37,8 @@ export function expectedState({ facts, reports, checkPlan }: PointEvaluation): M
       highestReported(quantity),
       expandedUncertainty(quantity),
     ]),
+    humidityAtSensor,
+    ...(checkPlan.salts === undefined ? [] : [lowestHumidityAtSensor]),
     ...OF_THE_SENSOR,
     ...(checkPlan.salts?.salts ?? []).map(({ id }) => expectedReading(id)),
     timeToCheck,

@@ -6,12 +6,12 @@ import {
   roundDownToStep,
   roundStepBelow,
   roundUpToStep,
-  sensibleClear,
   sensibleInsertion,
   sensibleRise,
   sensibleSpacing,
   sensibleSpan,
 } from '../../../server/src/physics/mathematics/sensible-steps.ts';
+import { sensibleClear } from '../../../server/src/physics/metrology/alarm.ts';
 import { anyBetween } from '../any-between.ts';
 
 describe('resolution', () => {

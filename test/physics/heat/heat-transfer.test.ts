@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { AirProperties } from '../../../server/src/physics/air/air-properties.ts';
 import {
   type AirCylinder,
   filmCoefficient,
   headConductance,
 } from '../../../server/src/physics/heat/head-conductance.ts';
 import {
-  type AirProperties,
   crossFlowCylinderNusselt,
   grashofNumber,
   horizontalCylinderNusselt,

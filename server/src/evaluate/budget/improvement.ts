@@ -1,6 +1,5 @@
 /** What helps a budget most. */
-import type { BudgetContribution } from './budget.ts';
-import { type Remedy, remedyWords, sourceInfo } from './uncertainty-source.ts';
+import { type Remedy, remedyWords, type SourceKind, sourceInfo } from './uncertainty-source.ts';
 
 /** What a person can change, and what would be left if that made its contributions vanish. */
 export interface Improvement {
@@ -11,7 +10,7 @@ export interface Improvement {
 
 /** The one change that helps most: contributions that one remedy lessens count together. */
 export function bestImprovement(
-  contributions: readonly BudgetContribution[],
+  contributions: readonly { readonly kind: SourceKind; readonly share: number }[],
   expandedUncertainty: number,
 ): Improvement | undefined {
   const shares = new Map<Remedy, number>();

@@ -24,6 +24,8 @@ export interface FactFamily<in Subject, in Member, out Of extends Dimension = Di
 
 /** A fact or a family, as the pages of the rules name it. */
 export interface NamedFact {
+  /** Of one fact. */
+  readonly id?: string;
   /** The id with the kind in the place of the member: `humidity-at-sensor`, `alarm/ALARM/missed-alarm`. */
   readonly pattern: string;
 }

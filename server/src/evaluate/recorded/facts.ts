@@ -47,21 +47,21 @@ interface PassedExcess {
   readonly excess: Excess;
 }
 
-/** The farthest value beyond a bound that was passed. */
-export const farthestBeyond = factFamily(
-  ({ phase, excess: { quantity, side } }: PassedExcess) =>
-    `recording/${phase === undefined ? '' : `${phase}/`}${quantity}/${side === 'above' ? 'highest' : 'lowest'}`,
-  'recording/PHASE/QUANTITY/END',
-  {
-    title: ({ excess: { quantity, side } }) =>
-      `${side === 'above' ? 'highest' : 'lowest'} ${titleOfBounded(quantity)} recorded`,
+/** The farthest value beyond a bound that was passed, on either side of the envelope. */
+export const farthestBeyond = { above: farthest('highest'), below: farthest('lowest') };
+
+function farthest(end: 'highest' | 'lowest') {
+  const idOf = ({ phase, excess: { quantity } }: PassedExcess): string =>
+    `recording/${phase === undefined ? '' : `${phase}/`}${quantity}/${end}`;
+  return factFamily(idOf, `recording/PHASE/QUANTITY/${end}`, {
+    title: ({ excess: { quantity } }) => `${end} ${titleOfBounded(quantity)} recorded`,
     dimension: ({ excess }) => dimensionOfBounded(excess.quantity),
     compute: ({ recording, siteFile }: SummarisedRecording, { phase, excess }) => {
-      const { quantity, farthest, at } = excess;
+      const { quantity, at } = excess;
       const { airCelsius, relativeHumidity, dewPointCelsius = COLDEST_POINT_CELSIUS } = at;
       const { pressure } = recording.basis;
       return {
-        value: farthest,
+        value: excess.farthest,
         at: { phase, airCelsius, relativeHumidity, dewPointCelsius, pressure, speed: undefined },
         derivation: () => ({
           inputs: [recordingInput(recording), ...boundInput(recording.space, phase, excess, siteFile)],
@@ -73,8 +73,8 @@ export const farthestBeyond = factFamily(
         }),
       };
     },
-  },
-);
+  });
+}
 
 /** The bounds that were passed, the one passed longest first. */
 export function passedBounds(summarised: SummarisedRecording): readonly PassedBound[] {
@@ -82,8 +82,8 @@ export function passedBounds(summarised: SummarisedRecording): readonly PassedBo
     .flatMap(({ phase, excesses }) => excesses.map((excess) => ({ phase, excess })))
     .toSorted((one, other) => other.excess.seconds - one.excess.seconds)
     .flatMap((passed) => {
-      const farthest = factOf(farthestBeyond(passed), summarised);
-      return isKnown(farthest) ? [{ ...passed, farthest }] : [];
+      const value = factOf(farthestBeyond[passed.excess.side](passed), summarised);
+      return isKnown(value) ? [{ ...passed, farthest: value }] : [];
     });
 }
 

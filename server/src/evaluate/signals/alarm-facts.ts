@@ -1,17 +1,13 @@
 /** The facts of the alarms: how often they miss and how often they cry wolf, and the hysteresis that noise asks for. */
 import { rememberedOf } from '../../base/remembered.ts';
-import {
-  roundDownToStep,
-  roundStepBelow,
-  roundUpToStep,
-  sensibleClear,
-} from '../../physics/mathematics/sensible-steps.ts';
+import { roundDownToStep, roundStepBelow, roundUpToStep } from '../../physics/mathematics/sensible-steps.ts';
 import {
   ALARM_ERRORS,
   alarmErrorProbability,
   guardBandedLimit,
   LEAST_HYSTERESIS,
   leastHysteresis as leastHysteresisOf,
+  sensibleClear,
 } from '../../physics/metrology/alarm.ts';
 import { COMBINED_UNCERTAINTY } from '../../physics/metrology/budget.ts';
 import type { Dimension } from '../../quantity/dimension.ts';

@@ -12,7 +12,7 @@ import type { Quantity } from '../../quantity/quantity.ts';
 import { quantityInput } from '../facts/inputs.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { isUnread } from '../facts/unread.ts';
-import { inSpace, signalFact } from '../resolved/point-fact.ts';
+import { signalFact } from '../resolved/point-fact.ts';
 import { analogueRange, type SignalUse } from '../resolved/signal-use.ts';
 import { signalOf } from './signal-facts.ts';
 
@@ -52,7 +52,7 @@ export function isOwnReading(use: SignalUse, current: number): boolean {
 }
 
 /** Undefined for signals that are no current loops. */
-export function faultLevel({ name, located }: SignalUse, { header }: SiteSettings): FaultLevel | undefined {
+export function faultLevel({ located }: SignalUse, { header }: SiteSettings): FaultLevel | undefined {
   const signal = located.value;
   if (signal.kind !== 'current-loop') return undefined;
   const defaults = header?.defaults;
@@ -66,11 +66,11 @@ export function faultLevel({ name, located }: SignalUse, { header }: SiteSetting
 export const faultCurrent = signalFact('fault-current', {
   title: (name) => `current of ${name} on a fault`,
   dimension: 'current',
-  compute: inSpace((point, _, name) => {
+  compute: (point, name) => {
     const use = signalOf(point, name);
     const level = use === undefined ? undefined : faultLevel(use, point.settings);
     if (level?.kind !== 'given') return undefined;
     const derivation = () => ({ inputs: quantityInput('on fault', level.given), formulas: [LOOP_LEVELS] });
     return { value: level.given.value.value, derivation };
-  }),
+  },
 });

@@ -39,7 +39,7 @@ export function rulePage(rule: Rule): string {
     section('What it leaves alone', rule.leavesAlone),
     section(
       'What it compares',
-      rule.facts.length === 0 ? undefined : rule.facts.map(({ pattern }) => `\`${pattern}\``).join(', '),
+      rule.facts.length === 0 ? undefined : rule.facts.map(({ id, pattern }) => `\`${id ?? pattern}\``).join(', '),
     ),
     section('Sources', rule.sources.map((source) => `- ${source}`).join('\n')),
     section(

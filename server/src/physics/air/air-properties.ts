@@ -3,7 +3,22 @@
  * the density; the few percent that vapour adds in hot wet air are left out.
  */
 import { GAS_CONSTANT_OF_DRY_AIR, kelvinOf } from '../constants.ts';
-import type { AirProperties } from '../heat/heat-transfer.ts';
+
+/** Air at the film temperature (mean of surface and air) and at the process pressure. */
+export interface AirProperties {
+  /** W/(m·K) */
+  readonly conductivity: number;
+  /** m²/s */
+  readonly kinematicViscosity: number;
+  /** Dimensionless. */
+  readonly prandtl: number;
+  /** 1/K; the reciprocal of the absolute temperature for a gas that is nearly ideal. */
+  readonly thermalExpansion: number;
+  /** kg/m³ */
+  readonly density: number;
+  /** At constant pressure, J/(kg·K). */
+  readonly specificHeat: number;
+}
 
 /**
  * The properties of dry air that convection needs, at a temperature in °C and a pressure in Pa. The standards state no

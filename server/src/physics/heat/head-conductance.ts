@@ -1,7 +1,7 @@
 /** How much heat a probe's heated head gives to the air, its surroundings and its stem, per kelvin above the air. */
+import type { AirProperties } from '../air/air-properties.ts';
 import type { Formula } from '../formula.ts';
 import {
-  type AirProperties,
   crossFlowCylinderNusselt,
   grashofNumber,
   horizontalCylinderNusselt,

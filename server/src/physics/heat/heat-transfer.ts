@@ -1,22 +1,8 @@
 /** Convection between air and a body that stands in it: published correlations for cylinders and plates. */
+
+import type { AirProperties } from '../air/air-properties.ts';
 import { STANDARD_GRAVITY } from '../constants.ts';
 import type { Formula } from '../formula.ts';
-
-/** Air at the film temperature (mean of surface and air) and at the process pressure. */
-export interface AirProperties {
-  /** W/(m·K) */
-  readonly conductivity: number;
-  /** m²/s */
-  readonly kinematicViscosity: number;
-  /** Dimensionless. */
-  readonly prandtl: number;
-  /** 1/K; the reciprocal of the absolute temperature for a gas that is nearly ideal. */
-  readonly thermalExpansion: number;
-  /** kg/m³ */
-  readonly density: number;
-  /** At constant pressure, J/(kg·K). */
-  readonly specificHeat: number;
-}
 
 /** Nu = 0.3 + 0.62 Re^1/2 Pr^1/3 / [1 + (0.4/Pr)^2/3]^1/4 · [1 + (Re/282000)^5/8]^4/5 */
 export const CROSS_FLOW_CYLINDER: Formula = {

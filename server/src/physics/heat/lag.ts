@@ -1,7 +1,8 @@
 /** How far a probe trails a changing air temperature, as a first-order lag. */
+
+import type { AirProperties } from '../air/air-properties.ts';
 import type { Formula } from '../formula.ts';
 import { type AirCylinder, filmCoefficient } from './head-conductance.ts';
-import type { AirProperties } from './heat-transfer.ts';
 
 /** Data sheets give the response at 1 m/s. */
 const RESPONSE_SPEED = 1;

@@ -1,5 +1,4 @@
 /** What a person would choose instead of a computed number: the next size sold, the next round figure. */
-import type { AlarmDirection } from '../metrology/alarm.ts';
 
 /** Thicknesses that insulation is sold in, m, the thinnest first. Common practice, no source. */
 export const INSULATION_THICKNESSES: readonly number[] = [
@@ -41,15 +40,6 @@ export function sensibleSpacing(spacing: number, direction: 'up' | 'down'): numb
 /** The rise to set, K: the next 0.5 K up below 5 K, the next 1 K up from there, as 3.5 K for 3.2 K and 9 K for 8.1 K. */
 export function sensibleRise(rise: number): number {
   return roundUpToStep(rise, rise < 5 ? 0.5 : 1);
-}
-
-/**
- * Where an alarm should clear, in the unit that it is shown in: at least `hysteresis` from the limit, on a multiple of
- * 0.5 while the hysteresis is under 2, of 1 from there. Above 95 with a hysteresis of 1.4 it clears at 93.5.
- */
-export function sensibleClear(limit: number, direction: AlarmDirection, hysteresis: number): number {
-  const step = hysteresis < 2 ? 0.5 : 1;
-  return direction === 'above' ? roundDownToStep(limit - hysteresis, step) : roundUpToStep(limit + hysteresis, step);
 }
 
 /**

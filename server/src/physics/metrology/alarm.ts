@@ -1,6 +1,7 @@
 /** What uncertainty does to an alarm: misses, false alarms, and the limit and hysteresis that allow for it. */
 import type { Formula } from '../formula.ts';
 import { normalProbability, normalQuantile } from '../mathematics/normal-distribution.ts';
+import { roundDownToStep, roundUpToStep } from '../mathematics/sensible-steps.ts';
 
 export type AlarmDirection = 'above' | 'below';
 
@@ -72,4 +73,13 @@ export function guardBandedLimit(
  */
 export function leastHysteresis(noiseStandardDeviation: number): number {
   return REPEATABILITY_FACTOR * noiseStandardDeviation;
+}
+
+/**
+ * Where an alarm should clear, in the unit that it is shown in: at least `hysteresis` from the limit, on a multiple of
+ * 0.5 while the hysteresis is under 2, of 1 from there. Above 95 with a hysteresis of 1.4 it clears at 93.5.
+ */
+export function sensibleClear(limit: number, direction: AlarmDirection, hysteresis: number): number {
+  const step = hysteresis < 2 ? 0.5 : 1;
+  return direction === 'above' ? roundDownToStep(limit - hysteresis, step) : roundUpToStep(limit + hysteresis, step);
 }

@@ -1,8 +1,8 @@
 /** Gathers what the states of the air of a recording say, whenever they were. */
 import type { RecordingBasis, RecordingFaults, RecordingSummary } from '../../evaluate/recorded/summary.ts';
-import type { Cell } from '../source/row-cells.ts';
 import { countDensity } from './density.ts';
 import { countRange } from './ranges.ts';
+import type { Cell } from './row-cells.ts';
 import { countAtSensor } from './sensor-humidity.ts';
 
 export interface StateCounts {

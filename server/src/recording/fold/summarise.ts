@@ -2,10 +2,10 @@
 import type { Ramp, RecordingBasis, RecordingSummary, UsedColumn } from '../../evaluate/recorded/summary.ts';
 import type { LogHumidity } from '../dialect/log-quantities.ts';
 import { showTime, type TimeFormat } from '../dialect/time-format.ts';
-import { type Cell, rowCells } from '../source/row-cells.ts';
 import { countOutside } from './outside.ts';
 import { countRange } from './ranges.ts';
 import { recordedState } from './recorded-state.ts';
+import { type Cell, rowCells } from './row-cells.ts';
 import { countStates } from './state-counts.ts';
 import { type Steepest, type SteepStretch, steepest } from './steepest.ts';
 import { type TimeFaults, type TimeSteps, timeSteps, usualStep } from './time-steps.ts';

@@ -1,8 +1,9 @@
 /** What may stand in a visit file, from the site that was visited: steps of the handover, settings and their values. */
-import { type HandoverStep, handoverPlan, stepKeys } from '../../../handover/plan.ts';
+import { handoverPlan } from '../../../handover/plan.ts';
 import { type PointSetting, pointSettings } from '../../../handover/point-settings.ts';
 import { lastRecord } from '../../../handover/progress.ts';
 import { settingWords } from '../../../handover/setting-value.ts';
+import { type HandoverStep, stepKeys } from '../../../handover/step.ts';
 import { yamlWord } from '../../../syntax/yaml-word.ts';
 import { stepSections } from '../../reading/hover-visits.ts';
 import { visitIn } from '../../support/visit-places.ts';

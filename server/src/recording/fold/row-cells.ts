@@ -3,7 +3,7 @@
  * row comes again and again. A table with one place for each of many states gathers their time; the state that is
  * thrown out of its place by another is settled, so that the memory stays the same however long the log is.
  */
-import type { RecordedState } from '../fold/recorded-state.ts';
+import type { RecordedState } from './recorded-state.ts';
 
 export interface Cell {
   readonly airCelsius: number;
