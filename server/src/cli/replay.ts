@@ -9,7 +9,7 @@ import {
   type NamedColumns,
 } from '../evaluate/recorded/answer.ts';
 import { recordingBasis } from '../evaluate/recorded/basis.ts';
-import { OUTSIDE_LIMIT, type RecordingBasis } from '../evaluate/recorded/summary.ts';
+import { leavesEnvelope, type RecordingBasis } from '../evaluate/recorded/summary.ts';
 import { LOG_HUMIDITIES } from '../recording/dialect/log-quantities.ts';
 import { type Call, choice } from './call.ts';
 import { countsOf, exitStatus, failLimitOf } from './fail-on.ts';
@@ -38,7 +38,7 @@ export async function replay(call: Call): Promise<number> {
     detected: answer.detected,
   };
   process.stdout.write(`${format === 'json' ? replayJson(said) : replayText(said)}\n`);
-  const isOutside = answer.summary.outside.share > OUTSIDE_LIMIT;
+  const isOutside = leavesEnvelope(answer.summary);
   return exitStatus(countsOf(isOutside ? ['warning'] : []), limit);
 }
 

@@ -1,10 +1,12 @@
 /** Steps of the handover until the probes sit in the air as drawn: hazards, insertion, attitude, spacing, insulation. */
 
 import { upperFirst } from '../base/words.ts';
-import { airTemperatureError } from '../evaluate/air-temperature/cost.ts';
+import { smallestTold } from '../evaluate/air-temperature/limits.ts';
 import { highestHeadTemperature } from '../evaluate/dryness/dryness.ts';
 import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { kept } from '../evaluate/facts/limit.ts';
 import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
+import { fittingStaysDry, wallStaysDry } from '../evaluate/mounting/limits.ts';
 import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { inSampleLine } from '../evaluate/resolved/mounted-stem.ts';
@@ -43,9 +45,6 @@ export function fittingSteps(view: PointEvaluation): readonly StepDraft[] {
 }
 
 const PROBE_WORDS = { 'humidity-probe': 'humidity probe', 'air-temperature-probe': 'air-temperature probe' } as const;
-
-/** K: a smaller error is not worth a word. */
-const SMALLEST_TOLD = 0.01;
 
 type Mounting = HumidityProbeMounting & AirTemperatureProbeMounting;
 
@@ -89,11 +88,12 @@ function headSeen({ facts, point, humidityProbeModel }: PointEvaluation): Seen {
 }
 
 /** The error is one and the same for every report that takes its air temperature from the probe. */
-function errorSeen({ facts, reports, heater }: PointEvaluation): Seen {
+function errorSeen(view: PointEvaluation): Seen {
+  const { reports, heater } = view;
   const same = `It measures the same air as the humidity probe${heater.on ? ', out of the warmth of its head' : ''}`;
   const known = reports.flatMap(({ quantity }) => {
-    const fact = facts.get(airTemperatureError['stem-conduction'](quantity));
-    return isKnown(fact) && fact.value >= SMALLEST_TOLD ? [fact] : [];
+    const seen = kept(smallestTold('stem-conduction')(quantity), view);
+    return seen === undefined ? [] : [seen.fact];
   });
   const [error] = known;
   if (error === undefined) return { expect: `${same}.`, facts: [] };
@@ -109,13 +109,14 @@ function insulated(view: PointEvaluation): readonly StepDraft[] {
   const [first] = given;
   if (first === undefined || !(first.value.value > 0)) return [];
   const margin = view.facts.get(fittingSurface.margin);
+  const isDry = kept(fittingStaysDry, view) !== undefined;
   return [
     {
       name: 'fitting-insulated',
       title: 'Fitting insulated',
       todo: `Insulate the fittings all around, ${showQuantity(first.value.value, 'length')} thick, without a gap to the insulation of the wall.`,
       expect: isKnown(margin)
-        ? `${margin.value < 0 ? 'Water settles on it inside, and none of that runs to a probe' : 'It stays dry inside'}: ${marginWords(margin)}.`
+        ? `${isDry ? 'It stays dry inside' : 'Water settles on it inside, and none of that runs to a probe'}: ${marginWords(margin, isDry)}.`
         : 'Nothing of the fittings is bare outside, and nothing drips from them inside.',
       facts: isKnown(margin) ? [margin] : [],
       ...cautionOf(view, 'fitting'),
@@ -125,24 +126,25 @@ function insulated(view: PointEvaluation): readonly StepDraft[] {
 
 function wallSeen({ space }: PointEvaluation): readonly StepDraft[] {
   const margin = space?.facts.get(wallSurface.margin);
-  if (!isKnown(margin)) return [];
+  if (space === undefined || !isKnown(margin)) return [];
+  const isDry = kept(wallStaysDry, space) !== undefined;
   return [
     {
       name: 'wall-seen',
       title: 'Wall around the fitting seen',
       todo: 'Look at the inside of the wall around the fittings when the air is wettest.',
-      expect: `${margin.value < 0 ? 'It is wet, and nothing of that runs to a probe' : 'It is dry'}: ${marginWords(margin)}.`,
+      expect: `${isDry ? 'It is dry' : 'It is wet, and nothing of that runs to a probe'}: ${marginWords(margin, isDry)}.`,
       facts: [margin],
     },
   ];
 }
 
 /** `it stays 2.5 K above the dew point at …`, or how far below it falls. */
-function marginWords(margin: KnownFact): string {
+function marginWords(margin: KnownFact, isDry: boolean): string {
   const apart = showQuantity(Math.abs(margin.value), margin.dimension);
-  return margin.value < 0
-    ? `its inner surface falls up to ${apart} below the dew point${cornerOf(margin)}`
-    : `its inner surface stays at least ${apart} above the dew point${cornerOf(margin)}`;
+  return isDry
+    ? `its inner surface stays at least ${apart} above the dew point${cornerOf(margin)}`
+    : `its inner surface falls up to ${apart} below the dew point${cornerOf(margin)}`;
 }
 
 function cornerOf({ at }: Fact): string {

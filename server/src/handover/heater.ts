@@ -1,8 +1,9 @@
 /** Steps of the handover about what feeds and heats the head, and where the air temperature comes from instead of it. */
 
 import { humidityAtSensor } from '../evaluate/dryness/dryness.ts';
-import { riseReachable } from '../evaluate/dryness/reachable-rise.ts';
+import { riseAsked } from '../evaluate/dryness/limits.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
 import { voltageAtProbe } from '../evaluate/supply/facts.ts';
@@ -70,11 +71,12 @@ const HEATER_WORDS: Readonly<Record<'factory' | 'site' | 'not-told', (set: strin
   'not-told': (set) => `Find out whether the heater came switched on, and else switch it on: ${set}.`,
 };
 
-function riseSeen({ heater, facts }: PointEvaluation): readonly StepDraft[] {
+function riseSeen(view: PointEvaluation): readonly StepDraft[] {
+  const { heater, facts } = view;
   const rise = heater.on ? heater.rise?.value.value : undefined;
   if (rise === undefined) return [];
-  const [reachable, humidity] = [facts.get(riseReachable), facts.get(humidityAtSensor)];
-  const least = isKnown(reachable) && reachable.value < rise ? reachable : undefined;
+  const humidity = facts.get(humidityAtSensor);
+  const least = broken(riseAsked, view)?.fact;
   const asked = `The head stands ${showQuantity(rise, 'temperature-difference')} above the air`;
   const reached =
     least === undefined ? '' : `, in the fastest air and on the lowest supply no more than ${showFact(least)}`;

@@ -3,6 +3,7 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import type { SiteEvaluation } from '../analysis/site-analysis.ts';
 import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
+import { type Bound, showBound } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
@@ -117,16 +118,22 @@ function sourceText({ kind }: ResolvedSource, { value }: ReportEvaluation['repor
   return kind === 'own-head' ? ['its own unheated head'] : ['nothing'];
 }
 
+/** `a third of 3 %RH`, `80 %RH (built in)` */
+function boundText(bound: Bound): Text {
+  const part = bound.part === undefined ? [] : [`${bound.part} `];
+  return [...part, { kind: 'stated', text: showBound(bound) }, ...(bound.isBuiltIn ? [' (built in)'] : [])];
+}
+
 function reasonBlocks(view: PointEvaluation): readonly Block[] {
   const held = heldFacts(view);
   if (held.length === 0) return [paragraph('Too little is given for a number to be held to a limit.')];
   return table(
     'Numbers held to their limits, at the worst state of the air',
     ['number', 'value', 'limit', 'kept', 'rule'],
-    held.map(({ rule, fact, bound, limit, isKept }) => [
+    held.map(({ rule, fact, side, bound, isKept }) => [
       [told(fact.title)],
       factWithCorner(view.tag, fact),
-      [`${bound} `, ...limit],
+      [`${side} `, ...boundText(bound)],
       [isKept ? 'yes' : 'no, see what is open'],
       [rule],
     ]),

@@ -1,4 +1,4 @@
-import { highest as highestIn, lowest as lowestIn } from '../evaluate/air/quantity-range.ts';
+import { areNeverEquallyWarm, highest as highestIn, lowest as lowestIn } from '../evaluate/air/quantity-range.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -26,10 +26,7 @@ export const rule: Rule = {
         const { tag, entry, space: elsewhere } = source.other;
         if (entry === undefined || elsewhere === undefined || elsewhere.id === view.space.id) return [];
         const [here, there] = [temperaturesOf(view.space), temperaturesOf(elsewhere)];
-        const apart =
-          here !== undefined &&
-          there !== undefined &&
-          (here.highest.value < there.lowest.value || there.highest.value < here.lowest.value);
+        const apart = areNeverEquallyWarm(view.space, elsewhere);
         return {
           message: `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${view.space.id}${words(here)}: the two ${apart ? 'are never' : 'need not be'} equally warm. Assign a probe in the same space.`,
           origin: report.value.airTemperature?.origin ?? report.origin,

@@ -1,6 +1,7 @@
-import { exceeds } from '../base/rounding.ts';
+import { fixedTemperatureLimit } from '../evaluate/air-temperature/limits.ts';
 import { fixedTemperatureError } from '../evaluate/air-temperature/taken-temperature.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { Rule } from './rule.ts';
@@ -22,10 +23,9 @@ export const rule: Rule = {
     point: (view) =>
       view.reports.flatMap(({ quantity, report, source }) => {
         const { airTemperature, tolerance } = report.value;
-        const error = view.facts.get(fixedTemperatureError(quantity));
-        if (source.kind !== 'fixed' || !isKnown(error) || tolerance === undefined || airTemperature === undefined)
+        const error = broken(fixedTemperatureLimit(quantity), view)?.fact;
+        if (source.kind !== 'fixed' || error === undefined || tolerance === undefined || airTemperature === undefined)
           return [];
-        if (!exceeds(error.value, tolerance.value.value)) return [];
         const { title } = quantityInfo(quantity);
         const taken = showQuantity(source.celsius, 'temperature');
         const limit = showQuantity(tolerance.value.value, tolerance.value.dimension);

@@ -1,8 +1,9 @@
-import { exceeds } from '../base/rounding.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { clearToSet, leastHysteresis } from '../evaluate/signals/alarm-facts.ts';
+import { hysteresisLimit } from '../evaluate/signals/limits.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
@@ -25,8 +26,8 @@ export const rule: Rule = {
 
 function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, hysteresis, clear, limit } = alarm;
-  const least = view.facts.get(leastHysteresis(name));
-  if (!isKnown(least) || hysteresis === undefined || !exceeds(least.value, hysteresis)) return [];
+  const least = broken(hysteresisLimit(alarm), view)?.fact;
+  if (least === undefined || hysteresis === undefined) return [];
   const clears =
     hysteresis === 0
       ? `The alarm ${name} clears at its limit`

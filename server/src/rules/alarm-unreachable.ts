@@ -1,8 +1,9 @@
-import { exceeds } from '../base/rounding.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
+import { alarmOverLowest, alarmUnderHighest } from '../evaluate/signals/limits.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { carriersShortOf, limitWords } from './support/alarm-views.ts';
@@ -25,11 +26,10 @@ export const rule: Rule = {
 
 function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { quantity, limit, direction, name } = alarm;
-  const [lowest, highest] = [view.facts.get(lowestReported(quantity)), view.facts.get(highestReported(quantity))];
-  if (!isKnown(lowest) || !isKnown(highest) || carriersShortOf(view, alarm) !== undefined) return [];
-  const isOver = !exceeds(highest.value, limit.value.value);
-  if (!isOver && exceeds(limit.value.value, lowest.value)) return [];
-  const end = isOver ? highest : lowest;
+  const [over, under] = [broken(alarmUnderHighest(alarm), view), broken(alarmOverLowest(alarm), view)];
+  const end = (over ?? under)?.fact;
+  if (end === undefined || carriersShortOf(view, alarm) !== undefined) return [];
+  const isOver = over !== undefined;
   const sounds = isOver === (direction === 'above') ? 'never sounds' : 'always sounds';
   const { title } = quantityInfo(quantity);
   return [

@@ -1,12 +1,9 @@
-import { timeToCheck } from '../evaluate/checks/due.ts';
-import { isKnown } from '../evaluate/facts/fact.ts';
+import { checkFarAhead, checkNotOverdue, timeToCheck } from '../evaluate/checks/due.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { lastVisitIs } from './support/last-visit.ts';
-
-const DAYS_AHEAD = 30;
-const DAY_SECONDS = 86_400;
 
 export const rule: Rule = {
   name: 'check-due',
@@ -23,16 +20,15 @@ export const rule: Rule = {
   check: { point: due },
 };
 
-function due({ checkPlan, point, facts }: PointEvaluation): readonly FindingDraft[] {
-  const next = checkPlan.due;
-  const interval = point.checks?.value.interval;
-  const left = facts.get(timeToCheck);
-  if (next === undefined || !isKnown(left) || interval === undefined) return [];
-  if (left.value > DAYS_AHEAD * DAY_SECONDS) return [];
+function due(view: PointEvaluation): readonly FindingDraft[] {
+  const next = view.checkPlan.due;
+  const interval = view.point.checks?.value.interval;
+  const left = broken(checkFarAhead, view)?.fact;
+  if (next === undefined || left === undefined || interval === undefined) return [];
   const every = showQuantity(interval.value.value, interval.value.dimension);
   const { last } = next;
   const message =
-    left.value < 0
+    broken(checkNotOverdue, view) !== undefined
       ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on it may have drifted further than its uncertainties allow for. Check it, and write the day down.`
       : `The check of this point is due on ${next.due}, ${every} after that of ${last.date}. Plan it, and write the day down once it is made.`;
   const origin = last.file === undefined ? last.origin : interval.origin;

@@ -1,5 +1,5 @@
 import { expectedReading } from '../evaluate/checks/salt-facts.ts';
-import { type PlannedSalt, SALT_SLACK, type SaltPlan } from '../evaluate/checks/salts.ts';
+import type { PlannedSalt, SaltPlan } from '../evaluate/checks/salts.ts';
 import { humidityAtSensor, lowestHumidityAtSensor } from '../evaluate/dryness/dryness.ts';
 import { wordsOfOutside } from '../evaluate/facts/corner.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
@@ -61,7 +61,8 @@ function conflicting({ id, conflict, located }: PlannedSalt, plan: SaltPlan, sal
 }
 
 function notSpanning({ facts }: PointEvaluation, plan: SaltPlan, salts: Salts): readonly FindingDraft[] {
-  if (plan.spans !== false || plan.working === undefined) return [];
+  const { leaves } = plan;
+  if (leaves === undefined || leaves === 'neither' || plan.working === undefined) return [];
   const [lowest, highest] = plan.working;
   const readings = plan.salts
     .map(({ id }) => facts.get(expectedReading(id)))
@@ -69,11 +70,10 @@ function notSpanning({ facts }: PointEvaluation, plan: SaltPlan, salts: Salts): 
     .toSorted((one, other) => one.value - other.value);
   const [driest, wettest] = [readings[0], readings.at(-1)];
   if (driest === undefined || wettest === undefined) return [];
-  const isTooDry = wettest.value < highest.value - SALT_SLACK;
-  const end = isTooDry ? highest : lowest;
+  const end = leaves === 'wet' ? highest : lowest;
   return [
     {
-      message: `At work the sensor sees ${showFact(lowest)} to ${showFact(highest)}${inCorner(end)}, and the salts give ${saltWords(driest, wettest)} at ${showQuantity(plan.at.value.value, 'temperature')}: they say nothing of ${isTooDry ? 'the wet' : 'the dry'} end. Choose salts on either side.`,
+      message: `At work the sensor sees ${showFact(lowest)} to ${showFact(highest)}${inCorner(end)}, and the salts give ${saltWords(driest, wettest)} at ${showQuantity(plan.at.value.value, 'temperature')}: they say nothing of the ${leaves} end. Choose salts on either side.`,
       origin: salts.origin,
       facts: [lowest, highest, ...readings],
       fixes: fittingSalts(plan, salts),

@@ -1,6 +1,7 @@
 import { timeToCheck } from '../evaluate/checks/due.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
-import { driftInAYear, proposedInterval, timeToTolerance } from '../evaluate/history/facts.ts';
+import { broken } from '../evaluate/facts/limit.ts';
+import { driftInAYear, intervalSuffices, timeToTolerance, toleranceAhead } from '../evaluate/history/facts.ts';
 import type { History } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
@@ -35,7 +36,8 @@ function ahead(view: PointEvaluation, history: History): readonly FindingDraft[]
   if (!isKnown(perYear) || !isKnown(timeLeft) || expected === undefined || expected >= next.due) return [];
   const { title } = quantityInfo(quantity);
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
-  const [reaches, advice] = timeLeft.value < 0 ? ['reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
+  const isReached = broken(toleranceAhead(quantity), view) !== undefined;
+  const [reaches, advice] = isReached ? ['reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
   return [
     {
       message: `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. ${advice}`,
@@ -54,10 +56,10 @@ function lastReading({ errors }: History): readonly Related[] {
     : [{ message: `The last of ${errors.length} readings, on ${last.date}.`, origin: last.origin, file: last.file }];
 }
 
-function shorterInterval({ facts, point }: PointEvaluation): readonly FixDraft[] {
-  const interval = point.checks?.value.interval;
-  const proposed = facts.get(proposedInterval);
-  if (!isKnown(proposed) || interval === undefined || proposed.value >= interval.value.value) return [];
+function shorterInterval(view: PointEvaluation): readonly FixDraft[] {
+  const interval = view.point.checks?.value.interval;
+  const proposed = broken(intervalSuffices, view)?.fact;
+  if (proposed === undefined || interval === undefined) return [];
   const text = writeQuantity(proposed.value, proposed.dimension);
   return [
     {

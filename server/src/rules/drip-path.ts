@@ -1,8 +1,10 @@
 import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
-import type { Facts } from '../evaluate/facts/declared-fact.ts';
+import { unheatedHumidityLimit } from '../evaluate/dryness/limits.ts';
+import type { Fact } from '../evaluate/facts/fact.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
-import type { SurfaceFacts } from '../evaluate/mounting/surface-facts.ts';
+import { fittingStaysDry, wallStaysDry } from '../evaluate/mounting/limits.ts';
 import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -55,25 +57,34 @@ interface Wet {
 }
 
 /** Wherever condensate comes from, it runs down to the sensor of a probe whose head is up. */
-function condensesSomewhere({ facts, settings, space }: PointEvaluation): Wet | undefined {
-  const humidity = facts.get(humidityAtUnheatedSensor);
-  if (isKnown(humidity) && humidity.value > settings.unheatedHumidityLimit.value)
+function condensesSomewhere(view: PointEvaluation): Wet | undefined {
+  const humidity = broken(unheatedHumidityLimit, view)?.fact;
+  if (humidity !== undefined)
     return { fact: humidity, words: `the air reaches ${showFact(humidity)}${atCorner(humidity)}` };
-  const fitting = belowDewPoint(facts, fittingSurface, 'the fitting');
-  return fitting ?? (space === undefined ? undefined : belowDewPoint(space.facts, wallSurface, 'the wall'));
+  return fittingCondenses(view, 'the fitting') ?? wallCondenses(view);
 }
 
 /** Along a level stem only what condenses at a bare fitting is likely to run. */
-function bareFittingCondenses({ facts, point }: PointEvaluation): Wet | undefined {
+function bareFittingCondenses(view: PointEvaluation): Wet | undefined {
+  const { facts, point } = view;
   const insulation = point.humidityProbe?.value.mounting?.value.insulation;
   const bare = insulation === undefined || insulation.value.value <= 0;
   if (!bare || isKnown(facts.get(fittingSurface.insulationNeeded))) return undefined;
-  return belowDewPoint(facts, fittingSurface, 'the bare fitting');
+  return fittingCondenses(view, 'the bare fitting');
 }
 
-function belowDewPoint<Subject>(facts: Facts<Subject>, of: SurfaceFacts<Subject>, words: string): Wet | undefined {
-  const [margin, surface] = [facts.get(of.margin), facts.get(of.innerSurface)];
-  if (!isKnown(margin) || !isKnown(surface) || margin.value >= 0) return undefined;
+function fittingCondenses(view: PointEvaluation, words: string): Wet | undefined {
+  if (broken(fittingStaysDry, view) === undefined) return undefined;
+  return belowDewPoint(view.facts.get(fittingSurface.innerSurface), words);
+}
+
+function wallCondenses({ space }: PointEvaluation): Wet | undefined {
+  if (space === undefined || broken(wallStaysDry, space) === undefined) return undefined;
+  return belowDewPoint(space.facts.get(wallSurface.innerSurface), 'the wall');
+}
+
+function belowDewPoint(surface: Fact | undefined, words: string): Wet | undefined {
+  if (!isKnown(surface)) return undefined;
   return {
     fact: surface,
     words: `${words} is at ${showFact(surface)} inside, below the dew point${inCorner(surface)}`,

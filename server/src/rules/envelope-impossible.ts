@@ -1,9 +1,10 @@
 import { boxFacts } from '../evaluate/air/envelope-facts.ts';
 import type { Impossibility } from '../evaluate/air/envelope-limits.ts';
 import type { PhaseEvaluation } from '../evaluate/air/phase.ts';
-import { lowestPressure } from '../evaluate/air/pressure-facts.ts';
+import { lowestPressure, pressureOverVacuum } from '../evaluate/air/pressure-facts.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import { showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
@@ -30,8 +31,8 @@ export const rule: Rule = {
 /** Against the air outside a pressure may be written lower than a vacuum. */
 function withoutPressure(space: SpaceEvaluation): readonly FindingDraft[] {
   const { pressure } = space.located.value;
-  const lowest = space.facts.get(lowestPressure);
-  if (pressure === undefined || space.pressure.source !== 'given' || !isKnown(lowest) || lowest.value > 0) return [];
+  const lowest = broken(pressureOverVacuum, space)?.fact;
+  if (pressure === undefined || space.pressure.source !== 'given' || lowest === undefined) return [];
   return [
     {
       message: `The pressure goes down to ${showFact(lowest)}, absolute, and air has a pressure above zero: nothing is computed in this space. Give the absolute pressure, or that against the air outside with (g) behind it.`,

@@ -1,9 +1,10 @@
 import { remembered } from '../base/remembered.ts';
 import { exceeds } from '../base/rounding.ts';
-import { overPressure } from '../evaluate/air/pressure-facts.ts';
+import { overPressure, overPressureLimit } from '../evaluate/air/pressure-facts.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken, showBound } from '../evaluate/facts/limit.ts';
 import { isUnread } from '../evaluate/facts/unread.ts';
 import { burnLimitPassed } from '../evaluate/mounting/hot-surface.ts';
 import { wallOuterSurface } from '../evaluate/mounting/wall-facts.ts';
@@ -37,8 +38,6 @@ export const rule: Rule = {
   },
 };
 
-/** Pa above the air outside. */
-const PRESSURE_LIMIT = 50e3;
 /** V. The file does not say whether a voltage alternates, so that the lower limit counts. */
 const VOLTAGE_LIMIT = 50;
 
@@ -81,16 +80,16 @@ function hotSurface({ facts }: SpaceEvaluation): readonly Implied[] {
   return [{ hazard: 'hot-surface', reason, facts: [surface], related: [] }];
 }
 
-function pressure({ facts, located }: SpaceEvaluation): readonly Implied[] {
-  const over = facts.get(overPressure);
-  if (!isKnown(over) || !exceeds(over.value, PRESSURE_LIMIT)) return [];
-  const given = located.value.pressure;
-  const limit = showQuantity(PRESSURE_LIMIT, 'pressure');
+function pressure(space: SpaceEvaluation): readonly Implied[] {
+  const over = broken(overPressureLimit, space);
+  if (over === undefined) return [];
+  const given = space.located.value.pressure;
+  const limit = showBound(over.bound);
   return [
     {
       hazard: 'pressure',
-      reason: `The pressure may stand ${showFact(over)} above the air outside, more than ${limit}`,
-      facts: [over],
+      reason: `The pressure may stand ${showFact(over.fact)} above the air outside, more than ${limit}`,
+      facts: [over.fact],
       related: given === undefined ? [] : [{ message: 'The pressure is given here.', origin: given.origin }],
     },
   ];

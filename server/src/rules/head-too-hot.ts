@@ -1,10 +1,11 @@
-import { exceeds } from '../base/rounding.ts';
-import { highest } from '../evaluate/air/quantity-range.ts';
 import { highestHeadTemperature, riseToSet } from '../evaluate/dryness/dryness.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { headTemperatureLimit } from '../evaluate/dryness/limits.ts';
+import { bearsAirOf } from '../evaluate/equipment/model-limits.ts';
+import { type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken, showBound } from '../evaluate/facts/limit.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
+import { writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FixDraft, Rule } from './rule.ts';
 import { riseWanted, switchHeaterOff, useModelThatHeats } from './support/heater-fixes.ts';
@@ -26,15 +27,13 @@ export const rule: Rule = {
     point: (view) => {
       const { heater, space, humidityProbeModel: ref } = view;
       const range = ref?.model?.value.ranges?.value.temperature;
-      const hottest = view.facts.get(highestHeadTemperature);
+      const tooHot = broken(headTemperatureLimit, view);
       if (space === undefined || heater.rise === undefined || ref === undefined || range === undefined) return [];
-      const air = space.facts.get(highest('air-temperature'));
-      const bears = range.value.high;
-      if (!isKnown(hottest) || !isKnown(air) || !exceeds(hottest.value, bears) || modelHasNoHeater(view)) return [];
-      if (exceeds(air.value, bears)) return [];
+      if (tooHot === undefined || !bearsAirOf(space, range) || modelHasNoHeater(view)) return [];
+      const hottest = tooHot.fact;
       const needed = riseWanted(view);
       const lower = needed !== undefined && ownModelHeats(view, needed.value) ? needed : undefined;
-      const limit = showQuantity(bears, 'temperature');
+      const limit = showBound(tooHot.bound);
       return [
         {
           message: `The head reaches ${showFact(hottest)}${atCorner(hottest)}, over the ${limit} that the model ${ref.id} bears. ${mendWords(needed, lower)}`,

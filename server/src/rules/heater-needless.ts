@@ -1,14 +1,12 @@
-import { exceeds } from '../base/rounding.ts';
 import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { needsNoHeat } from '../evaluate/dryness/limits.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { kept } from '../evaluate/facts/limit.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { Rule } from './rule.ts';
 import { startsCold, switchHeaterOff } from './support/heater-fixes.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
-
-/** Wettest unheated sensor that plainly needs no heat, as a fraction. Common practice, no source. */
-const NEEDS_NO_HEAT = 0.6;
 
 export const rule: Rule = {
   name: 'heater-needless',
@@ -24,9 +22,8 @@ export const rule: Rule = {
   check: {
     point: (view) => {
       const mode = view.heater.located?.value.mode;
-      const humidity = view.facts.get(humidityAtUnheatedSensor);
-      if (!view.heater.on || mode === undefined || !isKnown(humidity) || exceeds(humidity.value, NEEDS_NO_HEAT))
-        return [];
+      const humidity = kept(needsNoHeat, view)?.fact;
+      if (!view.heater.on || mode === undefined || humidity === undefined) return [];
       if (startsCold(view) || modelHasNoHeater(view)) return [];
       return [
         {

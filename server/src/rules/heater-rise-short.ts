@@ -1,6 +1,7 @@
-import { exceeds } from '../base/rounding.ts';
 import { humidityAtSensor, riseToSet } from '../evaluate/dryness/dryness.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { sensorHumidityLimit } from '../evaluate/dryness/limits.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { broken, showBound } from '../evaluate/facts/limit.ts';
 import { modelHasNoHeater, ownModelHeats } from '../evaluate/heated-models.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -24,11 +25,10 @@ export const rule: Rule = {
   check: {
     point: (view) => {
       const { rise } = view.heater;
-      const humidity = view.facts.get(humidityAtSensor);
+      const wet = broken(sensorHumidityLimit, view);
       const needed = riseWanted(view);
-      const limit = view.settings.sensorHumidityLimit;
-      if (rise === undefined || !isKnown(humidity) || needed === undefined || modelHasNoHeater(view)) return [];
-      if (!exceeds(humidity.value, limit.value)) return [];
+      if (rise === undefined || wet === undefined || needed === undefined || modelHasNoHeater(view)) return [];
+      const { fact: humidity, bound } = wet;
       const asked = showQuantity(rise.value.value, 'temperature-difference');
       const reached = ownModelHeats(view, needed.value);
       const mend = reached
@@ -38,7 +38,7 @@ export const rule: Rule = {
       const title = `Ask for a rise of ${showFact(needed)}`;
       return [
         {
-          message: `A rise of ${asked} leaves the sensor at up to ${showFact(humidity)}${atCorner(humidity)}, over its limit of ${showQuantity(limit.value, 'relative-humidity')}. ${mend}`,
+          message: `A rise of ${asked} leaves the sensor at up to ${showFact(humidity)}${atCorner(humidity)}, over its limit of ${showBound(bound)}. ${mend}`,
           origin: rise.origin,
           facts: [humidity, needed],
           related: worstPhase(view.space, humidity),

@@ -1,9 +1,12 @@
 import { riseToSet } from '../evaluate/dryness/dryness.ts';
+import { largestRiseSuffices, riseAsked, riseReachesNeed, someRiseIsReached } from '../evaluate/dryness/limits.ts';
 import { largestRiseToAsk, riseReachable } from '../evaluate/dryness/reachable-rise.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken, kept } from '../evaluate/facts/limit.ts';
 import { modelHasNoHeater } from '../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { voltageAtProbe } from '../evaluate/supply/facts.ts';
+import { heaterVoltageLimit } from '../evaluate/supply/limits.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
@@ -35,15 +38,17 @@ function unreachable(view: PointEvaluation): readonly FindingDraft[] {
   const needed = riseWanted(view);
   const model = view.humidityProbeModel?.model?.value.heater?.value;
   const power = model?.power;
-  if (!heater.on || !isKnown(reachable) || power === undefined || modelHasNoHeater(view) || supplyLow(view)) return [];
-  const tooMuchAsked = asked !== undefined && asked > reachable.value;
-  if (!tooMuchAsked && (needed === undefined || needed.value <= reachable.value)) return [];
+  if (!heater.on || !isKnown(reachable) || power === undefined || modelHasNoHeater(view)) return [];
+  if (broken(heaterVoltageLimit, view) !== undefined) return [];
+  const tooMuchAsked = broken(riseAsked, view) !== undefined;
+  if (!tooMuchAsked && (needed === undefined || broken(riseReachesNeed, view) === undefined)) return [];
   const voltage = facts.get(voltageAtProbe);
   const watts = showQuantity(power.value.value, 'power');
   const volts = isKnown(voltage) ? `, with ${showFact(voltage)} at the probe` : '';
-  const wanted = tooMuchAsked
-    ? `is asked for ${showQuantity(asked, 'temperature-difference')}`
-    : `would have to hold ${needed === undefined ? '' : showFact(needed)}`;
+  const wanted =
+    tooMuchAsked && asked !== undefined
+      ? `is asked for ${showQuantity(asked, 'temperature-difference')}`
+      : `would have to hold ${needed === undefined ? '' : showFact(needed)}`;
   const mend = lowerRise(view, needed);
   return [
     {
@@ -75,10 +80,11 @@ interface Mend {
 }
 
 /** Less may be asked where that still keeps the sensor dry. */
-function lowerRise({ facts, heater }: PointEvaluation, needed: KnownFact | undefined): Mend {
-  const largest = facts.get(largestRiseToAsk);
-  const suffices = isKnown(largest) && largest.value > 0 && (needed?.value ?? 0) <= largest.value;
-  if (!suffices)
+function lowerRise(view: PointEvaluation, needed: KnownFact | undefined): Mend {
+  const { heater } = view;
+  const largest = kept(someRiseIsReached, view)?.fact;
+  const suffices = needed === undefined || kept(largestRiseSuffices, view) !== undefined;
+  if (largest === undefined || !suffices)
     return { words: 'Choose a model with more power, or move the point into slower air.', facts: [], fixes: [] };
   const edits = [
     heater.rise === undefined
@@ -90,10 +96,4 @@ function lowerRise({ facts, heater }: PointEvaluation, needed: KnownFact | undef
     facts: [largest],
     fixes: [{ title: `Ask for a rise of ${showFact(largest)}, which keeps the sensor dry`, kind: 'choice', edits }],
   };
-}
-
-function supplyLow({ facts, humidityProbeModel }: PointEvaluation): boolean {
-  const voltage = facts.get(voltageAtProbe);
-  const minimum = humidityProbeModel?.model?.value.heater?.value.minimumVoltage?.value.value;
-  return isKnown(voltage) && minimum !== undefined && voltage.value < minimum;
 }

@@ -1,6 +1,8 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { broken, kept } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { conductorNeeded, voltageAtProbe } from '../evaluate/supply/facts.ts';
+import { heaterVoltageLimit, supplyVoltageLimit } from '../evaluate/supply/limits.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
@@ -36,7 +38,7 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
   const reached = facts.get(voltageAtProbe);
   const needed = facts.get(conductorNeeded);
   if (supply.value.kind?.value === 'service-cable') {
-    if (isKnown(reached) && reached.value >= minimum.value.value) return [];
+    if (kept(heaterVoltageLimit, view) !== undefined) return [];
     const brings = isKnown(reached) ? `brings ${showFact(reached)}` : 'is not known to bring that';
     return [
       {
@@ -48,7 +50,8 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
       },
     ];
   }
-  if (!isKnown(reached) || reached.value >= minimum.value.value || underOwnRange(view, reached.value)) return [];
+  const isLow = broken(heaterVoltageLimit, view) !== undefined;
+  if (!isKnown(reached) || !isLow || broken(supplyVoltageLimit, view) !== undefined) return [];
   return [
     {
       message: `Only ${showFact(reached)} reach the ${endOf(view)}, and the heater works from ${least}. ${conductorWords(view)}`,
@@ -66,10 +69,4 @@ function placeOf(cable: Located<unknown> | undefined, voltage: Located<Quantity>
 
 function endOf({ point }: PointEvaluation): string {
   return point.transmitter === undefined ? 'probe' : 'transmitter';
-}
-
-function underOwnRange({ point, humidityProbeModel, transmitterModel }: PointEvaluation, voltage: number): boolean {
-  const model = point.transmitter === undefined ? humidityProbeModel?.model : transmitterModel?.model;
-  const least = model?.value.supply?.value.voltage?.value.low;
-  return least !== undefined && voltage < least;
 }

@@ -1,6 +1,8 @@
 import { insulationNeeded } from '../evaluate/air-temperature/remedies.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import { fittingSurface } from '../evaluate/mounting/fitting-facts.ts';
+import { fittingStaysDry } from '../evaluate/mounting/limits.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ThermometerKind } from '../evaluate/resolved/thermometer.ts';
 import type { Located } from '../model/located.ts';
@@ -39,13 +41,11 @@ type Mounting = Located<HumidityProbeMounting | AirTemperatureProbeMounting>;
 
 function condensingFitting(view: PointEvaluation): readonly FindingDraft[] {
   const mounting = view.point.humidityProbe?.value.mounting;
-  const [margin, surface, needed] = [
-    fittingSurface.margin,
-    fittingSurface.innerSurface,
-    fittingSurface.insulationNeeded,
-  ].map((key) => view.facts.get(key));
-  if (mounting === undefined || !isKnown(margin) || !isKnown(surface) || margin.value >= 0) return [];
-  if (margin.at === undefined) return [];
+  const margin = broken(fittingStaysDry, view)?.fact;
+  const [surface, needed] = [fittingSurface.innerSurface, fittingSurface.insulationNeeded].map((key) =>
+    view.facts.get(key),
+  );
+  if (mounting === undefined || margin?.at === undefined || !isKnown(surface)) return [];
   const { insulation } = mounting.value;
   const bare = insulation === undefined || insulation.value.value <= 0;
   const thickness = isKnown(needed) ? needed : undefined;

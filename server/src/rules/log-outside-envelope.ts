@@ -1,10 +1,9 @@
-import { exceeds } from '../base/rounding.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
 import { factOf } from '../evaluate/facts/remembered-facts.ts';
 import { boundOf, dimensionOfBounded, titleOfBounded, widenedBounds } from '../evaluate/recorded/bounds.ts';
 import { farthestBeyond, passedBounds, shareOutside } from '../evaluate/recorded/facts.ts';
-import { OUTSIDE_LIMIT, type RecordingSummary } from '../evaluate/recorded/summary.ts';
+import { leavesEnvelope, type RecordingSummary } from '../evaluate/recorded/summary.ts';
 import { showQuantity, showRange, writeRange } from '../quantity/format-quantity.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule, VisitView } from './rule.ts';
@@ -30,7 +29,7 @@ function outsideEnvelope({ visited, recording }: VisitView): readonly FindingDra
   const summarised = { recording, summary, siteFile: visited.site.file };
   const share = factOf(shareOutside, summarised);
   const [longest] = passedBounds(summarised);
-  if (!isKnown(share) || !exceeds(share.value, OUTSIDE_LIMIT) || longest === undefined) return [];
+  if (!isKnown(share) || !leavesEnvelope(summary) || longest === undefined) return [];
   const { log, space } = recording;
   const { phase, farthest, excess } = longest;
   const { quantity, side, limit, at } = excess;

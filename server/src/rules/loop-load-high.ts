@@ -1,4 +1,6 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { broken, kept } from '../evaluate/facts/limit.ts';
+import { loopVoltageLimit, someLoadIsCarried } from '../evaluate/supply/limits.ts';
 import { largestLoopLoad, loopVoltageLeft } from '../evaluate/supply/loop-facts.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
@@ -15,24 +17,26 @@ export const rule: Rule = {
   facts: [loopVoltageLeft, largestLoopLoad],
   fixes: [],
   check: {
-    point: ({ point, facts, transmitterModel, settings }) => {
+    point: (view) => {
+      const { point, facts, transmitterModel, settings } = view;
       const minimum = transmitterModel?.model?.value.loopMinimumVoltage;
       if (minimum === undefined) return [];
       return [...(point.signals?.value ?? [])].flatMap(([name, { value: signal, origin, keyOrigin }]) => {
-        const [left, largest] = [facts.get(loopVoltageLeft(name)), facts.get(largestLoopLoad(name))];
+        const [low, largest] = [broken(loopVoltageLimit(name), view), facts.get(largestLoopLoad(name))];
         const load = signal.kind === 'current-loop' ? signal.load : undefined;
         const shared = settings.header?.defaults?.value.loopLoad;
         const given = load ?? shared;
-        if (given === undefined || !isKnown(left) || !isKnown(largest) || left.value >= minimum.value.value) return [];
+        if (given === undefined || low === undefined || !isKnown(largest)) return [];
+        const left = low.fact;
+        const isBearable = kept(someLoadIsCarried(name), view) !== undefined;
         const [ohms, least] = [given, minimum].map(({ value }) => showQuantity(value.value, value.dimension));
-        const mend =
-          largest.value > 0
-            ? `Lower the load to ${showFact(largest)}, or raise the supply voltage.`
-            : 'Raise the supply voltage.';
+        const mend = isBearable
+          ? `Lower the load to ${showFact(largest)}, or raise the supply voltage.`
+          : 'Raise the supply voltage.';
         return {
           message: `A load of ${ohms} leaves the transmitter ${showFact(left)} at 22 mA, under the ${least} that it needs. ${mend}`,
           origin: load?.origin ?? keyOrigin ?? origin,
-          facts: largest.value > 0 ? [left, largest] : [left],
+          facts: isBearable ? [left, largest] : [left],
           related: [
             { message: `It needs ${least}.`, origin: minimum.origin, file: transmitterModel?.file ?? '' },
             ...(load === undefined && shared !== undefined

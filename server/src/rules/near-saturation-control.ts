@@ -1,12 +1,14 @@
-import { exceeds } from '../base/rounding.ts';
+import { toleranceLimit } from '../evaluate/budget/limits.ts';
 import { expandedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import { type Fact, isKnown, type KnownFact, showCorner, showFact } from '../evaluate/facts/fact.ts';
+import { broken, kept } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { highestReported } from '../evaluate/resolved/report-range.ts';
 import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
-import { depressionAtClear, depressionAtLimit } from '../evaluate/signals/alarm-depression.ts';
+import { depressionAtClear } from '../evaluate/signals/alarm-depression.ts';
 import { uncertaintyNearLimit } from '../evaluate/signals/alarm-facts.ts';
+import { alarmBelowSaturation, alarmTolerance, belowSaturation, someDepression } from '../evaluate/signals/limits.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { textOf } from '../syntax/cursor.ts';
@@ -52,9 +54,9 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
   const budgets = view.budgets.get(quantity);
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
   const there = budgets?.phases.find(({ at }) => at.phase === highest.at?.phase);
-  const isMissed = expanded.value > tolerance.value.value;
-  if (there === undefined || phase?.cut !== undefined || isMissed) return [];
-  if (SATURATED - highest.value >= there.expandedUncertainty) return [];
+  if (there === undefined || phase?.cut !== undefined || broken(toleranceLimit(quantity), view) !== undefined)
+    return [];
+  if (kept(belowSaturation(quantity, there.expandedUncertainty), view) !== undefined) return [];
   const uncertainty = showQuantity(there.expandedUncertainty, quantityInfo(quantity).difference);
   return [
     {
@@ -69,11 +71,9 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
 
 function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[] {
   const { name, quantity, direction, limit } = alarm;
-  const expanded = view.facts.get(uncertaintyNearLimit(name));
-  if (quantity !== 'relative-humidity' || direction !== 'above' || !isKnown(expanded)) return [];
-  const tolerance = view.point.reports?.value.get(quantity)?.value.tolerance?.value.value ?? SATURATED;
-  const isMissed = expanded.value > tolerance;
-  if (SATURATED - limit.value.value >= expanded.value || limit.value.value > SATURATED || isMissed) return [];
+  const expanded = broken(alarmBelowSaturation(alarm), view)?.fact;
+  if (quantity !== 'relative-humidity' || direction !== 'above' || expanded === undefined) return [];
+  if (limit.value.value > SATURATED || broken(alarmTolerance(alarm), view) !== undefined) return [];
   return [
     {
       message: `The alarm ${name} is set ${limitWords(alarm)}, closer to saturation than the uncertainty of ${showFact(expanded)}${atCorner(expanded)}: it cannot tell that limit from saturated air. Watch the dew-point depression.`,
@@ -113,12 +113,12 @@ function withSourceOf({ value }: ReportEvaluation['report']): string {
 
 /** None at saturation itself: no depression is below 0 K. */
 function watchDepressionInstead(view: PointEvaluation, alarm: AlarmUse): readonly FixDraft[] {
-  const [limit, clear] = [depressionAtLimit, depressionAtClear].map((fact) => view.facts.get(fact(alarm.name)));
+  const limit = kept(someDepression(alarm), view)?.fact;
+  const clear = view.facts.get(depressionAtClear(alarm.name));
   const report = view.reports.find(({ quantity }) => quantity === 'relative-humidity')?.report;
   const all = view.point.reports;
   const { cursor } = alarm.located;
-  if (!isKnown(limit) || !exceeds(limit.value, 0)) return [];
-  if (all === undefined || report === undefined || cursor.via !== undefined) return [];
+  if (limit === undefined || all === undefined || report === undefined || cursor.via !== undefined) return [];
   const reported = view.reports.some(({ quantity }) => quantity === 'dew-point-depression');
   const { part, node } = cursor;
   const edits: readonly (RuleEdit | undefined)[] = [

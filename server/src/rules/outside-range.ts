@@ -1,11 +1,16 @@
-import { exceeds } from '../base/rounding.ts';
 import { highestPressure, lowestPressure } from '../evaluate/air/pressure-facts.ts';
 import { highest, lowest } from '../evaluate/air/quantity-range.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { humidityAtSensor } from '../evaluate/dryness/dryness.ts';
-import { airTemperatureEnds, humidityEnds, pressureEnds, type RangeEnds } from '../evaluate/equipment/model-limits.ts';
+import {
+  airTemperatureEnds,
+  humidityEnds,
+  leavesRange,
+  pressureEnds,
+  type RangeEnds,
+} from '../evaluate/equipment/model-limits.ts';
 import type { ModelRef } from '../evaluate/equipment/models.ts';
-import { type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
 import { inSampleLine } from '../evaluate/resolved/mounted-stem.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
@@ -75,13 +80,15 @@ function leaves(
   { words, named, ref }: Installed,
   what: string,
   range: Located<QuantityRange> | undefined,
-  [least, most]: RangeEnds,
+  ends: RangeEnds,
 ): readonly FindingDraft[] {
   if (range === undefined || named === undefined || ref === undefined) return [];
   const { low, high, dimension } = range.value;
-  const finding = (fact: KnownFact, by: number, verb: string, side: string): FindingDraft => {
+  const shown = showRange(low, high, dimension);
+  return leavesRange(ends, range).map(({ fact, bound, side: kept }) => {
+    const by = Math.abs(fact.value - bound.value);
     const beyond = showQuantity(by, dimension === 'temperature' ? 'temperature-difference' : dimension);
-    const shown = showRange(low, high, dimension);
+    const [verb, side] = kept === 'at most' ? ['reaches', 'above'] : ['goes down to', 'below'];
     return {
       message: `The ${what} ${verb} ${showFact(fact)}${inCorner(fact)}, ${beyond} ${side} the range of the ${words}, ${shown}. Choose a model that bears it.`,
       origin: named.origin,
@@ -91,11 +98,5 @@ function leaves(
         ...worstPhase(space, fact),
       ],
     };
-  };
-  return [
-    ...(most !== undefined && exceeds(most.value, high) ? [finding(most, most.value - high, 'reaches', 'above')] : []),
-    ...(least !== undefined && exceeds(low, least.value)
-      ? [finding(least, low - least.value, 'goes down to', 'below')]
-      : []),
-  ];
+  });
 }

@@ -1,7 +1,9 @@
 import { showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { RegisterUse } from '../evaluate/resolved/signal-use.ts';
+import { registerTop } from '../evaluate/signals/limits.ts';
 import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { coarserScale, formatsFor, holds } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
@@ -32,10 +34,10 @@ export const rule: Rule = {
 };
 
 function overflowing(view: PointEvaluation, carried: CarriedRange<RegisterUse>): readonly FindingDraft[] {
-  const { use, lowest, highest, range } = carried;
+  const { use, lowest, range } = carried;
   const { name, quantity, carries, signal, format } = use;
   if (carries === undefined || signal.scale === undefined || holds(carries, range)) return [];
-  const beyond = range.high > carries.high ? highest : lowest;
+  const beyond = broken(registerTop(use), view)?.fact ?? lowest;
   const { title, dimension } = quantityInfo(quantity);
   const shown = showRange(carries.low, carries.high, dimension);
   return [

@@ -1,6 +1,7 @@
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AnalogueUse, RegisterUse } from '../evaluate/resolved/signal-use.ts';
+import { RESOLUTION_SHARE } from '../evaluate/signals/limits.ts';
 import { oneCount, resolutionError } from '../evaluate/signals/signal-facts.ts';
 import { finerScale, narrowedSpan, resolutionErrorWith } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
@@ -15,7 +16,6 @@ import {
   isAnalogue,
   isRegister,
   littleUsed,
-  RESOLUTION_SHARE,
 } from './support/signal-views.ts';
 
 export const rule: Rule = {

@@ -1,6 +1,7 @@
-import { exceeds } from '../base/rounding.ts';
 import { humidityAtSensor, marginToDewPoint, riseToSet } from '../evaluate/dryness/dryness.ts';
-import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { sensorHumidityLimit, sensorMargin, sensorSaturation } from '../evaluate/dryness/limits.ts';
+import { type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken, showBound } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
@@ -41,27 +42,28 @@ export const rule: Rule = {
   },
 };
 
-const SATURATED = 1;
-
 interface Worst {
   readonly words: string;
   readonly saturated: boolean;
   readonly fact: KnownFact;
 }
 
-function worstOf({ heater, facts, settings }: PointEvaluation): Worst | undefined {
-  const humidity = facts.get(humidityAtSensor);
-  const margin = facts.get(marginToDewPoint);
-  if (heater.on || !isKnown(humidity)) return undefined;
-  const seen = `The unheated sensor sees up to ${showFact(humidity)}${atCorner(humidity)}`;
-  if (!exceeds(SATURATED, humidity.value)) return { words: `${seen}, and condenses.`, saturated: true, fact: humidity };
-  const { unheatedHumidityLimit, margin: leastMargin } = settings;
-  if (exceeds(humidity.value, unheatedHumidityLimit.value)) {
-    const limit = showQuantity(unheatedHumidityLimit.value, 'relative-humidity');
-    return { words: `${seen}, over its limit of ${limit}, and may condense.`, saturated: false, fact: humidity };
+function worstOf(view: PointEvaluation): Worst | undefined {
+  if (view.heater.on) return undefined;
+  const saturated = broken(sensorSaturation, view)?.fact;
+  if (saturated !== undefined) return { words: `${seen(saturated)}, and condenses.`, saturated: true, fact: saturated };
+  const wet = broken(sensorHumidityLimit, view);
+  if (wet !== undefined) {
+    const words = `${seen(wet.fact)}, over its limit of ${showBound(wet.bound)}, and may condense.`;
+    return { words, saturated: false, fact: wet.fact };
   }
-  if (!isKnown(margin) || !exceeds(leastMargin.value, margin.value)) return undefined;
-  const least = showQuantity(leastMargin.value, 'temperature-difference');
-  const words = `The unheated sensor comes within ${showFact(margin)} of the dew point${atCorner(margin)}, under the margin of ${least}, and may condense.`;
-  return { words, saturated: false, fact: margin };
+  const close = broken(sensorMargin, view);
+  if (close === undefined) return undefined;
+  const { fact, bound } = close;
+  const words = `The unheated sensor comes within ${showFact(fact)} of the dew point${atCorner(fact)}, under the margin of ${showBound(bound)}, and may condense.`;
+  return { words, saturated: false, fact };
+}
+
+function seen(humidity: KnownFact): string {
+  return `The unheated sensor sees up to ${showFact(humidity)}${atCorner(humidity)}`;
 }

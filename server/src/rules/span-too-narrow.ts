@@ -1,8 +1,9 @@
-import { exceeds } from '../base/rounding.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
+import { spanTop } from '../evaluate/signals/limits.ts';
 import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { holds, widenedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
@@ -36,7 +37,7 @@ function tooNarrow(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): r
   const { use, lowest, highest, range } = carried;
   const { name, quantity, span } = use;
   if (span === undefined || holds(span.value, range)) return [];
-  const beyond = exceeds(range.high, span.value.high) ? highest : lowest;
+  const beyond = broken(spanTop(use), view)?.fact ?? lowest;
   const { title, dimension } = quantityInfo(quantity);
   const shown = showRange(span.value.low, span.value.high, dimension);
   return [

@@ -1,8 +1,8 @@
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { conductorNeeded, voltageAtProbe } from '../evaluate/supply/facts.ts';
-import type { Located } from '../model/located.ts';
-import type { SupplyDemand } from '../model/model-types.generated.ts';
+import { fedDevice, supplyVoltageLimit } from '../evaluate/supply/limits.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { cableIs, conductorWords, useConductor } from './support/conductor.ts';
@@ -22,15 +22,9 @@ export const rule: Rule = {
   check: { point: outOfRange },
 };
 
-interface Demand {
-  readonly words: string;
-  readonly file: string;
-  readonly range: NonNullable<SupplyDemand['voltage']>;
-}
-
 function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   const voltage = view.point.supply?.value.voltage;
-  const demand = demandOf(view);
+  const demand = fedDevice(view);
   if (voltage === undefined || demand === undefined) return [];
   const { low, high } = demand.range.value;
   const range = showRange(low, high, 'voltage');
@@ -44,9 +38,9 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   // Hardly loaded, the cable drops next to nothing.
   if (voltage.value.value > high) return [outside('over', 'lower')];
   if (voltage.value.value < low) return [outside('under', 'higher')];
-  const reached = view.facts.get(voltageAtProbe);
+  const reached = broken(supplyVoltageLimit, view)?.fact;
   const needed = view.facts.get(conductorNeeded);
-  if (!isKnown(reached) || reached.value >= low) return [];
+  if (reached === undefined) return [];
   return [
     {
       message: `Of ${given} only ${showFact(reached)} reach the ${demand.words}, under its range of ${range}. ${conductorWords(view)}`,
@@ -56,12 +50,4 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
       fixes: useConductor(view),
     },
   ];
-}
-
-function demandOf({ point, humidityProbeModel, transmitterModel }: PointEvaluation): Demand | undefined {
-  const ref = point.transmitter === undefined ? humidityProbeModel : transmitterModel;
-  const supply: Located<SupplyDemand> | undefined = ref?.model?.value.supply;
-  const range = supply?.value.voltage;
-  if (ref === undefined || range === undefined) return undefined;
-  return { words: point.transmitter === undefined ? 'probe' : 'transmitter', file: ref.file, range };
 }

@@ -1,5 +1,7 @@
+import { comfortableTolerance, toleranceLimit } from '../evaluate/budget/limits.ts';
 import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import { showFact } from '../evaluate/facts/fact.ts';
+import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -7,9 +9,6 @@ import type { FindingDraft, Rule } from './rule.ts';
 import { improvementSentence, type JudgedReport, judgedReports, largestContribution } from './support/budget-views.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
-
-/** Of the tolerance; from here on little is left for what the budget does not know. */
-const MARGINAL = 0.8;
 
 export const rule: Rule = {
   name: 'tolerance-marginal',
@@ -27,13 +26,13 @@ export const rule: Rule = {
 
 function marginal(view: PointEvaluation, judged: JudgedReport): readonly FindingDraft[] {
   const { quantity, tolerance, expanded, improved, budget } = judged;
-  const permitted = tolerance.value.value;
-  if (expanded.value > permitted || expanded.value <= MARGINAL * permitted) return [];
+  const isTight = broken(comfortableTolerance(quantity), view) !== undefined;
+  if (broken(toleranceLimit(quantity), view) !== undefined || !isTight) return [];
   const { title } = quantityInfo(quantity);
   const coverage = formatNumber(budget.coverageFactor, 1);
   return [
     {
-      message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(permitted, tolerance.value.dimension)}.${improvementSentence(judged)}`,
+      message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(tolerance.value.value, tolerance.value.dimension)}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
       facts: [expanded, improved],
       related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],

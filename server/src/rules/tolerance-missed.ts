@@ -1,14 +1,15 @@
-import { exceeds } from '../base/rounding.ts';
 import { airTemperatureCost } from '../evaluate/air-temperature/cost.ts';
-import { SHARE_OF_TOLERANCE } from '../evaluate/air-temperature/cost-of-error.ts';
+import { costLimit, fixedTemperatureLimit } from '../evaluate/air-temperature/limits.ts';
 import { fixedTemperatureError } from '../evaluate/air-temperature/taken-temperature.ts';
+import { toleranceLimit } from '../evaluate/budget/limits.ts';
 import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import type { SourceKind } from '../evaluate/budget/uncertainty-source.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { broken, type Limit } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
-import type { ReportFact } from '../evaluate/resolved/point-fact.ts';
+import type { ResolvedPoint } from '../evaluate/resolved/resolved-point.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { improvementSentence, type JudgedReport, judgedReports, largestContribution } from './support/budget-views.ts';
 import { worstPhase } from './support/related.ts';
@@ -31,7 +32,7 @@ export const rule: Rule = {
 
 function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDraft[] {
   const { quantity, tolerance, expanded, improved, budget } = judged;
-  if (expanded.value <= tolerance.value.value || isSpokenOfElsewhere(view, judged)) return [];
+  if (broken(toleranceLimit(quantity), view) === undefined || isSpokenOfElsewhere(view, judged)) return [];
   const { title } = quantityInfo(quantity);
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
   const coverage = formatNumber(budget.coverageFactor, 1);
@@ -45,27 +46,19 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
   ];
 }
 
-interface OtherRule {
-  /** The fact that it looks at. */
-  readonly cost: ReportFact;
-  /** Of the tolerance; it speaks where the cost is more. */
-  readonly share: number;
-}
-
-/** Errors of the air temperature that have rules of their own. */
-const OTHER_RULES: Readonly<Partial<Record<SourceKind, OtherRule>>> = {
-  'fixed-temperature': { cost: fixedTemperatureError, share: 1 },
-  'stem-conduction': { cost: airTemperatureCost['stem-conduction'], share: SHARE_OF_TOLERANCE },
-  'head-warmth': { cost: airTemperatureCost['head-warming'], share: SHARE_OF_TOLERANCE },
-  gradient: { cost: airTemperatureCost.gradient, share: SHARE_OF_TOLERANCE },
-  lag: { cost: airTemperatureCost.lag, share: SHARE_OF_TOLERANCE },
+/** Errors of the air temperature that have rules of their own, each with the limit that its rule asks. */
+const OTHER_RULES: Readonly<Partial<Record<SourceKind, (quantity: QuantityName) => Limit<ResolvedPoint>>>> = {
+  'fixed-temperature': fixedTemperatureLimit,
+  'stem-conduction': costLimit('stem-conduction'),
+  'head-warmth': costLimit('head-warming'),
+  gradient: costLimit('gradient'),
+  lag: costLimit('lag'),
 };
 const MOST_OF_VARIANCE = 0.5;
 
-function isSpokenOfElsewhere({ facts }: PointEvaluation, { quantity, tolerance, budget }: JudgedReport): boolean {
+function isSpokenOfElsewhere(view: PointEvaluation, { quantity, budget }: JudgedReport): boolean {
   const [largest] = budget.contributions;
   const other = largest === undefined ? undefined : OTHER_RULES[largest.kind];
   if (largest === undefined || other === undefined || largest.share <= MOST_OF_VARIANCE) return false;
-  const cost = facts.get(other.cost(quantity));
-  return isKnown(cost) && exceeds(cost.value, tolerance.value.value * other.share);
+  return broken(other(quantity), view) !== undefined;
 }

@@ -1,9 +1,10 @@
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
+import { broken, showBound } from '../evaluate/facts/limit.ts';
+import { wallMargin, wallStaysDry } from '../evaluate/mounting/limits.ts';
 import { wallSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { Located } from '../model/located.ts';
 import type { Wall } from '../model/model-types.generated.ts';
-import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { setLength } from './support/mounting.ts';
@@ -30,14 +31,14 @@ export const rule: Rule = {
 };
 
 function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly FindingDraft[] {
-  const [margin, surface, needed] = [wallSurface.margin, wallSurface.innerSurface, wallSurface.insulationNeeded].map(
-    (key) => space.facts.get(key),
-  );
-  const limit = space.settings.margin;
-  if (!isKnown(margin) || !isKnown(surface) || margin.value >= limit.value) return [];
-  const below = margin.value < 0;
+  const close = broken(wallMargin, space);
+  const [surface, needed] = [wallSurface.innerSurface, wallSurface.insulationNeeded].map((key) => space.facts.get(key));
+  if (close === undefined || !isKnown(surface)) return [];
+  const { fact: margin, bound } = close;
+  const asked = space.settings.margin.origin;
+  const below = broken(wallStaysDry, space) !== undefined;
   const relation = below ? 'below the dew point' : `only ${showFact(margin)} above the dew point`;
-  const least = showQuantity(limit.value, 'temperature-difference');
+  const least = showBound(bound);
   const thickness = isKnown(needed) ? needed : undefined;
   const mend =
     thickness === undefined
@@ -50,7 +51,7 @@ function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly Findi
       facts: [surface, ...(below ? [] : [margin]), ...(thickness === undefined ? [] : [thickness])],
       related: [
         ...worstPhase(space, margin),
-        ...(limit.origin === undefined ? [] : [{ message: `The margin asked is ${least}.`, origin: limit.origin }]),
+        ...(asked === undefined ? [] : [{ message: `The margin asked is ${least}.`, origin: asked }]),
       ],
       fixes: insulate(wall, thickness),
     },

@@ -83,14 +83,14 @@ describe('salts', () => {
   });
 
   it('what the sensor sees at work, heated, has to lie between them, give or take 15 %RH', () => {
-    expect(salts('MgCl2, NaCl').checkPlan.salts?.spans).toBe(true);
-    expect(salts('NaCl, K2SO4').checkPlan.salts?.spans).toBe(false);
+    expect(salts('MgCl2, NaCl').checkPlan.salts?.leaves).toBe('neither');
+    expect(salts('NaCl, K2SO4').checkPlan.salts?.leaves).toBe('dry');
     expect(salts('NaCl, K2SO4').checkPlan.salts?.fitting).toEqual(['MgCl2', 'NaCl']);
   });
 
   it('a salt outside its valid temperatures has no reading, and nothing is said of the span', () => {
     const point = salts('LiCl, NaCl', '15 degC');
     expect(factsById(point).has('salt/LiCl/expected-reading')).toBe(false);
-    expect(point.checkPlan.salts?.spans).toBeUndefined();
+    expect(point.checkPlan.salts?.leaves).toBeUndefined();
   });
 });

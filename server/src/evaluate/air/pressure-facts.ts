@@ -3,6 +3,7 @@ import { STANDARD_ATMOSPHERE } from '../../physics/air/standard-atmosphere.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { Derivation } from '../facts/declared-fact.ts';
 import { lazyInput } from '../facts/inputs.ts';
+import { figureBound, limit } from '../facts/limit.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import type { SpaceEvaluation } from './space.ts';
 import { spaceFact } from './space-fact.ts';
@@ -74,3 +75,14 @@ export const overPressure = spaceFact('over-pressure', {
     };
   },
 });
+
+/** Pa above the air outside. */
+const OVER_PRESSURE_LIMIT = 50e3;
+
+/** From here on the pressure of a space can hurt people. */
+export const overPressureLimit = limit(overPressure, 'at most', (_: SpaceEvaluation) =>
+  figureBound(OVER_PRESSURE_LIMIT, 'pressure'),
+);
+
+/** Against the air outside a pressure may be written lower than a vacuum. */
+export const pressureOverVacuum = limit(lowestPressure, 'above', (_: SpaceEvaluation) => figureBound(0, 'pressure'));

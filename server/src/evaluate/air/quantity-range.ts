@@ -4,6 +4,8 @@ import { remembered } from '../../base/remembered.ts';
 import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
 import { formulaLeftByQuantity } from '../facts/corner.ts';
 import type { Computed } from '../facts/declared-fact.ts';
+import type { Fact } from '../facts/fact.ts';
+import { broken, factBound, type Limit, limit } from '../facts/limit.ts';
 import { derivationOf, quantityValue } from '../facts/quantity-value.ts';
 import type { ReportPressures } from './report-pressures.ts';
 import type { SpaceEvaluation } from './space.ts';
@@ -55,4 +57,15 @@ function computedEnd(
   });
   const inputs = () => [own, other].flatMap((pressure) => (pressure === undefined ? [] : [pressure.input]));
   return worstFact(derivationOf(name), worst, inputs, (state) => formulaLeftByQuantity(name, state, other?.value));
+}
+
+/** True where no temperature of the air of one space is one of the other's. */
+export function areNeverEquallyWarm(one: SpaceEvaluation, other: SpaceEvaluation): boolean {
+  const isColder = (cold: SpaceEvaluation, warm: SpaceEvaluation): boolean =>
+    broken(reachesTemperature(warm.facts.get(lowest('air-temperature'))), cold) !== undefined;
+  return isColder(one, other) || isColder(other, one);
+}
+
+function reachesTemperature(celsius: Fact | undefined): Limit<SpaceEvaluation> {
+  return limit(highest('air-temperature'), 'at least', () => factBound(celsius));
 }

@@ -5,9 +5,10 @@ import type { CalendarDate, Checks } from '../../model/model-types.generated.ts'
 import type { Formula } from '../../physics/formula.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { Origin } from '../../syntax/nodes.ts';
-import { dayAfter, secondsBetween } from '../facts/calendar.ts';
+import { DAY_SECONDS, dayAfter, secondsBetween } from '../facts/calendar.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { quantityInput } from '../facts/inputs.ts';
+import { figureBound, limit } from '../facts/limit.ts';
 import { pointFact } from '../resolved/point-fact.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 
@@ -76,3 +77,13 @@ function lastCheck({ point, readings }: ResolvedPoint): LastCheck | undefined {
 export function lastCheckInput({ date, origin, file }: LastCheck): FactInput {
   return { label: 'last check', text: date, origin, ...(file === undefined ? {} : { file }) };
 }
+
+/** From so many days ahead on somebody is told of a check. Common practice, no source. */
+const DAYS_AHEAD = 30;
+
+/** Broken where it is time to plan the next check. */
+export const checkFarAhead = limit(timeToCheck, 'above', (_: ResolvedPoint) =>
+  figureBound(DAYS_AHEAD * DAY_SECONDS, 'time'),
+);
+
+export const checkNotOverdue = limit(timeToCheck, 'at least', (_: ResolvedPoint) => figureBound(0, 'time'));

@@ -25,14 +25,14 @@ export interface SaltPlan {
   readonly salts: readonly PlannedSalt[];
   /** Lowest and highest humidity that the sensor sees at work; undefined where that is not known. */
   readonly working: WorkingHumidity | undefined;
-  /** False where the salts leave a part of the working humidity too far outside; undefined where that is not known. */
-  readonly spans: boolean | undefined;
+  /** Which end of the working humidity the salts leave too far outside, if any; undefined where that is not known. */
+  readonly leaves: 'neither' | 'wet' | 'dry' | undefined;
   /** Salts that would fit, from dry to wet; none where the working humidity is not known. */
   readonly fitting: readonly SaltId[];
 }
 
 /** How far the working humidity may reach beyond the salts. Common practice, no source. */
-export const SALT_SLACK = 0.15;
+const SALT_SLACK = 0.15;
 
 /** How far a salt that is proposed for the dry end may lie inside the working humidity. Common practice, no source. */
 const DRY_END_SLACK = 0.05;
@@ -59,7 +59,7 @@ export const saltPlan = remembered((resolved: ResolvedPoint): SaltPlan | undefin
     at,
     salts,
     working,
-    spans: working === undefined || !allKnown ? undefined : spansWork(salts, working),
+    leaves: working === undefined || !allKnown ? undefined : endLeft(salts, working),
     fitting: working === undefined ? [] : fittingSalts(working, celsius, exposures),
   };
 });
@@ -72,10 +72,11 @@ function workingHumidity({ facts }: ResolvedPoint): WorkingHumidity | undefined 
 }
 
 /** Undefined where one of the salts has no humidity at the temperature of the check. */
-function spansWork(salts: readonly PlannedSalt[], [lowest, highest]: WorkingHumidity) {
+function endLeft(salts: readonly PlannedSalt[], [lowest, highest]: WorkingHumidity): SaltPlan['leaves'] {
   const values = salts.flatMap(({ humidity }) => (humidity.ok ? [humidity.value.relativeHumidity] : []));
   if (values.length < salts.length) return undefined;
-  return Math.min(...values) <= lowest.value + SALT_SLACK && Math.max(...values) >= highest.value - SALT_SLACK;
+  if (Math.max(...values) < highest.value - SALT_SLACK) return 'wet';
+  return Math.min(...values) > lowest.value + SALT_SLACK ? 'dry' : 'neither';
 }
 
 /** The wettest usual salt below the working humidity and the driest above it, or the nearest there is. */

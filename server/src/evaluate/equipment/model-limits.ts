@@ -1,10 +1,12 @@
 /** What a space asks of a probe: what its ranges must hold, exposures it does not list, zones it is not certified for. */
 import type { Located } from '../../model/located.ts';
 import type { Hazard, HumidityProbeModel, Space } from '../../model/model-types.generated.ts';
+import type { QuantityRange } from '../../quantity/quantity.ts';
 import { highestPressure, lowestPressure } from '../air/pressure-facts.ts';
 import { highest, lowest } from '../air/quantity-range.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import { type Fact, isKnown, type KnownFact } from '../facts/fact.ts';
+import { endBound, type Held, judged } from '../facts/limit.ts';
 
 /** What the range of a model has to hold, as far as it is known. */
 export type RangeEnds = readonly [lowest: KnownFact | undefined, highest: KnownFact | undefined];
@@ -20,6 +22,17 @@ export function humidityEnds(space: SpaceEvaluation, highestAtSensor: Fact | und
 
 export function pressureEnds(space: SpaceEvaluation): RangeEnds {
   return [ifKnown(space.facts.get(lowestPressure)), ifKnown(space.facts.get(highestPressure))];
+}
+
+/** What goes over the high end of a range, then what goes under the low one. */
+export function leavesRange([least, most]: RangeEnds, range: Located<QuantityRange>): readonly Held[] {
+  const ends = [judged(most, 'at most', endBound(range, 'high')), judged(least, 'at least', endBound(range, 'low'))];
+  return ends.filter((end) => end?.isKept === false).filter((end) => end !== undefined);
+}
+
+/** True where the air alone, without a heater, stays under the high end of a range of temperatures. */
+export function bearsAirOf(space: SpaceEvaluation, range: Located<QuantityRange>): boolean {
+  return judged(space.facts.get(highest('air-temperature')), 'at most', endBound(range, 'high'))?.isKept === true;
 }
 
 function ifKnown(fact: Fact | undefined): KnownFact | undefined {

@@ -3,7 +3,7 @@ import type { CalendarDate } from '../../model/model-types.generated.ts';
 import { YEAR_SECONDS } from '../../quantity/dimension.ts';
 import { calendarMonths, type Quantity } from '../../quantity/quantity.ts';
 
-const DAY_SECONDS = 86_400;
+export const DAY_SECONDS = 86_400;
 
 export const YEAR_DAYS = YEAR_SECONDS / DAY_SECONDS;
 export const MONTH_SECONDS = (YEAR_DAYS / 12) * DAY_SECONDS;

@@ -8,6 +8,7 @@ import { MONTH_SECONDS, secondsBetween } from '../facts/calendar.ts';
 import type { Derivation } from '../facts/declared-fact.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { quantityInput } from '../facts/inputs.ts';
+import { boundIf, figureBound, type Limit, limit, writtenBound } from '../facts/limit.ts';
 import { pointFact, reportFact } from '../resolved/point-fact.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { CONFIDENCE, type Drift, FURTHEST_YEARS } from './drift-forecast.ts';
@@ -182,3 +183,13 @@ function readingInput(of: ReadingError): FactInput {
   const en = enNumber === undefined ? '' : `, ${enWords(enNumber)}`;
   return { label: `${readingWords(of)}:`, text: `${showQuantity(error, difference)}${uncertain}${en}`, file, origin };
 }
+
+/** Broken where the tolerance has been reached already. */
+export function toleranceAhead(quantity: QuantityName): Limit<ResolvedPoint> {
+  return limit(timeToTolerance(quantity), 'at least', () => figureBound(0, 'time'));
+}
+
+/** Broken where the visits ask for checks more often than the plan has them. */
+export const intervalSuffices = limit(proposedInterval, 'at least', ({ point }: ResolvedPoint) =>
+  boundIf(point.checks?.value.interval, writtenBound),
+);

@@ -2,6 +2,7 @@
  * What a recording of a space says, as plain data: made once by reading the log, then shown by rules, hovers, charts and
  * the command line. Values are canonical; every share and quantile is weighted by time, not by rows.
  */
+import { exceeds } from '../../base/rounding.ts';
 import type { HumidityKey } from '../air/envelope.ts';
 
 /** What an envelope bounds: the air temperature, the humidity it is given by, the air speed. */
@@ -100,7 +101,12 @@ export interface RecordingFaults {
 }
 
 /** Share of its time that a recording may lie outside its envelope. */
-export const OUTSIDE_LIMIT = 0.01;
+const OUTSIDE_LIMIT = 0.01;
+
+/** True where a recording lies outside every envelope for longer than it may. */
+export function leavesEnvelope({ outside }: RecordingSummary): boolean {
+  return exceeds(outside.share, OUTSIDE_LIMIT);
+}
 
 export interface RecordingOutside {
   readonly seconds: number;

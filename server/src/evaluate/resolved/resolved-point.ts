@@ -8,6 +8,7 @@ import type {
   TransmitterModel,
 } from '../../model/model-types.generated.ts';
 import type { Entry } from '../../model/read-file.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import { isQuantityName, type QuantityName } from '../../quantity/quantity-names.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import type { ModelCatalogue, ModelRef } from '../equipment/models.ts';
@@ -45,6 +46,11 @@ export interface ResolvedPoint extends PointInputs {
   readonly heater: HeaterUse;
   readonly reports: readonly ReportEvaluation[];
   readonly facts: Facts<ResolvedPoint>;
+}
+
+/** What a report is allowed to be wrong by. */
+export function toleranceOf({ point }: ResolvedPoint, quantity: QuantityName): Located<Quantity> | undefined {
+  return point.reports?.value.get(quantity)?.value.tolerance;
 }
 
 export function resolvePoint(inputs: PointInputs): ResolvedPoint {

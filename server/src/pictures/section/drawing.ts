@@ -11,7 +11,7 @@ import { drawName, drawTemperatures, drawWetNames } from './labels.ts';
 import type { Section, SectionSurface } from './section.ts';
 import { drawProbe, placedProbes } from './stems.ts';
 import { drawTemperatureKey, temperatureScale } from './temperatures.ts';
-import { drawWall, isWet } from './wall.ts';
+import { drawWall } from './wall.ts';
 
 /** px of a line of text, and characters that fit into it. */
 const LINE = 17;
@@ -118,7 +118,7 @@ function captionOf(section: Section): readonly string[] {
 function surfaceWords(part: string, surface: SectionSurface, told: Corner): string {
   const { temperature, margin } = surface;
   const distance = showQuantity(Math.abs(margin.value), margin.dimension);
-  const state = isWet(surface) ? `${distance} below the dew point: it condenses` : `${distance} above the dew point`;
+  const state = surface.isWet ? `${distance} below the dew point: it condenses` : `${distance} above the dew point`;
   const corner = margin.at === undefined ? '' : showCorner(margin.at);
   const elsewhere = corner === '' || corner === showCorner(told) ? '' : `, at ${corner}`;
   return `Inner surface of the ${part}: ${showQuantity(temperature.value, 'temperature')}, ${state}${elsewhere}.`;

@@ -5,7 +5,6 @@ import { CHARACTER_WIDTH, label, line, type XY } from '../svg.ts';
 import type { SectionFrame } from './frame.ts';
 import type { Section, SectionProbe } from './section.ts';
 import { edgeOf, type PlacedProbe } from './stems.ts';
-import { isWet } from './wall.ts';
 
 type StemPart = 'wall' | 'middle' | 'end';
 
@@ -107,8 +106,8 @@ export function drawWetNames(
   frame: SectionFrame,
 ): readonly MarkupElement[] {
   const words = [
-    ...(fitting !== undefined && isWet(fitting) ? ['fitting condenses'] : []),
-    ...(wall !== undefined && isWet(wall) ? ['wall condenses'] : []),
+    ...(fitting?.isWet === true ? ['fitting condenses'] : []),
+    ...(wall?.isWet === true ? ['wall condenses'] : []),
   ];
   const { labelSide } = placed;
   const place = { along: 0, across: besideInsertion(placed, frame) };

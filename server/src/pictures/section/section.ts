@@ -8,13 +8,16 @@ import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import type { Facts } from '../../evaluate/facts/declared-fact.ts';
 import { type Corner, isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import { type Given, given, positive } from '../../evaluate/facts/given.ts';
+import { held, type Limit } from '../../evaluate/facts/limit.ts';
 import { fittingSurface } from '../../evaluate/mounting/fitting-facts.ts';
+import { fittingStaysDry, wallStaysDry } from '../../evaluate/mounting/limits.ts';
 import { spaceWall, surroundingsOf } from '../../evaluate/mounting/space-wall.ts';
 import { type StemName, type StemProfile, stemProfile } from '../../evaluate/mounting/stem-profile.ts';
 import type { SurfaceFacts } from '../../evaluate/mounting/surface-facts.ts';
 import { wallSurface } from '../../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { inSampleLine } from '../../evaluate/resolved/mounted-stem.ts';
+import type { ResolvedPoint } from '../../evaluate/resolved/resolved-point.ts';
 import type { Located } from '../../model/located.ts';
 import type {
   AirTemperatureProbeMounting,
@@ -77,8 +80,10 @@ export interface BesideProbe extends SectionProbe {
 /** An inner surface where it is closest to the dew point. */
 export interface SectionSurface {
   readonly temperature: KnownFact;
-  /** K above the dew point; below it the surface is wet. */
+  /** K above the dew point. */
   readonly margin: KnownFact;
+  /** Below the dew point. */
+  readonly isWet: boolean;
 }
 
 export function sectionOf(point: PointEvaluation): Given<Section> {
@@ -89,7 +94,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
   const insertion = positive(mounting?.value.insertion, 'no insertion of the humidity probe is given');
   if (!insertion.ok) return insertion;
   const { space } = point;
-  const fitting = surfaceOf(point, fittingSurface);
+  const fitting = surfaceOf<ResolvedPoint>(point, fittingSurface, fittingStaysDry);
   const at = fitting?.margin.at;
   const stem = stemAt(point, 'humidity-probe', at);
   const head = point.humidityProbeModel?.model?.value.head?.value;
@@ -111,7 +116,7 @@ export function sectionOf(point: PointEvaluation): Given<Section> {
     airTemperatureProbe: beside.ok ? beside.value : undefined,
     airSpeed: airSpeedOf(space),
     surroundingsCelsius: surroundings.ok ? surroundings.value.low : undefined,
-    wall: space === undefined ? undefined : surfaceOf(space, wallSurface),
+    wall: space === undefined ? undefined : surfaceOf(space, wallSurface, wallStaysDry),
     fitting,
     at,
     notes: [
@@ -173,12 +178,13 @@ function airTemperatureProbeOf(
   });
 }
 
-function surfaceOf<Subject>(
-  { facts }: { readonly facts: Facts<Subject> },
+function surfaceOf<Subject extends { readonly facts: Facts<Subject> }>(
+  subject: Subject,
   surface: SurfaceFacts<Subject>,
+  staysDry: Limit<Subject>,
 ): SectionSurface | undefined {
-  const [temperature, margin] = [facts.get(surface.innerSurface), facts.get(surface.margin)];
-  return isKnown(temperature) && isKnown(margin) ? { temperature, margin } : undefined;
+  const [temperature, dry] = [subject.facts.get(surface.innerSurface), held(staysDry, subject)];
+  return isKnown(temperature) && dry !== undefined ? { temperature, margin: dry.fact, isWet: !dry.isKept } : undefined;
 }
 
 /** Layers of which both thickness and material are given. */

@@ -2,7 +2,7 @@
 import type { MarkupElement } from '../../base/markup.ts';
 import { group, line } from '../svg.ts';
 import { openingOf, ownThickness, type SectionFrame } from './frame.ts';
-import type { Section, SectionProbe, SectionSurface } from './section.ts';
+import type { Section, SectionProbe } from './section.ts';
 import { boxIn, sideOf, wetStrokes } from './shapes.ts';
 
 /** Where a fitting goes through the wall, across, m. */
@@ -61,8 +61,8 @@ function wetSurfaces(section: Section, frame: SectionFrame, openings: readonly O
   const { wall, fitting, humidityProbe } = section;
   const ofHumidityProbe = openings.find(({ probe }) => probe === humidityProbe);
   const [first, last] = [openings[0], openings.at(-1)];
-  const isWallWet = wall !== undefined && isWet(wall) && first !== undefined && last !== undefined;
-  const isFittingWet = fitting !== undefined && isWet(fitting) && ofHumidityProbe !== undefined;
+  const isWallWet = wall?.isWet === true && first !== undefined && last !== undefined;
+  const isFittingWet = fitting?.isWet === true && ofHumidityProbe !== undefined;
   const wallStrokes = isWallWet
     ? [...strokes(frame, frame.wallFrom, first.from), ...strokes(frame, last.to, frame.wallTo)]
     : [];
@@ -71,10 +71,6 @@ function wetSurfaces(section: Section, frame: SectionFrame, openings: readonly O
     ...(isWallWet ? [group({ class: 'wall-condenses' }, wallStrokes)] : []),
     ...(isFittingWet ? [group({ class: 'fitting-condenses' }, fittingStrokes)] : []),
   ];
-}
-
-export function isWet({ margin }: SectionSurface): boolean {
-  return margin.value < 0;
 }
 
 function strokes(frame: SectionFrame, from: number, to: number): readonly MarkupElement[] {

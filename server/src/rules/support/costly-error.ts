@@ -1,11 +1,9 @@
-/** Errors of the air temperature that take more than their share of a report's tolerance. */
-
-import { exceeds } from '../../base/rounding.ts';
-import { airTemperatureCost, airTemperatureError } from '../../evaluate/air-temperature/cost.ts';
-import { SHARE_OF_TOLERANCE } from '../../evaluate/air-temperature/cost-of-error.ts';
+import { airTemperatureError } from '../../evaluate/air-temperature/cost.ts';
 import type { ErrorKind } from '../../evaluate/air-temperature/error-models.ts';
+import { costLimit } from '../../evaluate/air-temperature/limits.ts';
 import { largestSpacing } from '../../evaluate/air-temperature/remedies.ts';
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
+import { broken } from '../../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { ReportFact } from '../../evaluate/resolved/point-fact.ts';
 import { type ThermometerKind, thermometerKindOf } from '../../evaluate/resolved/thermometer.ts';
@@ -29,22 +27,20 @@ export interface CostlyError {
 
 /** The report with this thermometer that the error costs most of its tolerance; undefined where none pays too much. */
 export function costliestError(
-  { reports, facts }: PointEvaluation,
+  view: PointEvaluation,
   thermometer: ThermometerKind,
   kind: ErrorKind,
 ): CostlyError | undefined {
+  const costOf = costLimit(kind);
   let costliest: CostlyError | undefined;
   let largestShare = 0;
-  for (const { quantity, report, source } of reports) {
+  for (const { quantity, report, source } of view.reports) {
     const { tolerance } = report.value;
-    const [error, cost] = [
-      facts.get(airTemperatureError[kind](quantity)),
-      facts.get(airTemperatureCost[kind](quantity)),
-    ];
-    if (thermometerKindOf(source) !== thermometer || tolerance === undefined || !isKnown(error) || !isKnown(cost))
+    const [error, cost] = [view.facts.get(airTemperatureError[kind](quantity)), broken(costOf(quantity), view)?.fact];
+    if (thermometerKindOf(source) !== thermometer || tolerance === undefined || !isKnown(error) || cost === undefined)
       continue;
     const share = cost.value / tolerance.value.value;
-    if (!exceeds(share, SHARE_OF_TOLERANCE) || share <= largestShare) continue;
+    if (share <= largestShare) continue;
     largestShare = share;
     costliest = { title: quantityInfo(quantity).title, tolerance, error, cost };
   }

@@ -1,9 +1,8 @@
 /** Ways to keep the sensor dry, or to do without the heater. */
 
-import { exceeds } from '../../base/rounding.ts';
-import { coldStartMargin } from '../../evaluate/dryness/cold-start.ts';
-import { humidityAtUnheatedSensor, riseToSet } from '../../evaluate/dryness/dryness.ts';
-import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
+import { headDryAtStart, noRiseNeeded, unheatedHumidityLimit } from '../../evaluate/dryness/limits.ts';
+import { type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
+import { broken, kept } from '../../evaluate/facts/limit.ts';
 import { otherModelsThatHeat, ownModelHeats } from '../../evaluate/heated-models.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../../quantity/format-quantity.ts';
@@ -13,8 +12,7 @@ import { assignAirTemperature } from './air-temperature-fixes.ts';
 
 /** The rise that the sensor needs, as a person would set it; undefined where none is needed or it is not known. */
 export function riseWanted(view: PointEvaluation): KnownFact | undefined {
-  const fact = view.facts.get(riseToSet);
-  return isKnown(fact) && fact.value > 0 ? fact : undefined;
+  return broken(noRiseNeeded, view)?.fact;
 }
 
 /** Switches the heater of the point's own model on, where that model reaches the rise. */
@@ -52,10 +50,9 @@ export function useModelThatHeats(view: PointEvaluation): readonly FixDraft[] {
 
 /** Only where the unheated sensor stays dry, and no cold head needs the warmth at the start of a phase. */
 export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
-  const humidity = view.facts.get(humidityAtUnheatedSensor);
+  const humidity = kept(unheatedHumidityLimit, view)?.fact;
   const mode = view.heater.located?.value.mode;
-  const limit = view.settings.unheatedHumidityLimit.value;
-  if (!isKnown(humidity) || exceeds(humidity.value, limit) || mode === undefined || startsCold(view)) return [];
+  if (humidity === undefined || mode === undefined || startsCold(view)) return [];
   return [
     {
       title: `Switch the heater off: the unheated sensor sees at most ${showFact(humidity)}`,
@@ -66,9 +63,8 @@ export function switchHeaterOff(view: PointEvaluation): readonly FixDraft[] {
 }
 
 /** True where the head enters some phase colder than the dew point. */
-export function startsCold({ facts }: PointEvaluation): boolean {
-  const margin = facts.get(coldStartMargin);
-  return isKnown(margin) && exceeds(0, margin.value);
+export function startsCold(view: PointEvaluation): boolean {
+  return broken(headDryAtStart, view) !== undefined;
 }
 
 function heaterOn({ point, heater }: PointEvaluation, rise: KnownFact): readonly (RuleEdit | undefined)[] {

@@ -1,12 +1,12 @@
 /** Signals together with what the envelope makes of their quantity: what the rules of outputs look at. */
 
-import { exceeds } from '../../base/rounding.ts';
 import type { Span } from '../../base/span.ts';
 import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
+import { broken } from '../../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { highestReported, lowestReported } from '../../evaluate/resolved/report-range.ts';
 import type { AnalogueUse, RegisterUse, SignalUse } from '../../evaluate/resolved/signal-use.ts';
-import { resolutionError, spanUsed } from '../../evaluate/signals/signal-facts.ts';
+import { resolutionLimit, spanUseLimit } from '../../evaluate/signals/limits.ts';
 import type { Located } from '../../model/located.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 
@@ -39,22 +39,13 @@ export function isRegister(carried: CarriedRange): carried is CarriedRange<Regis
   return carried.use.kind === 'register';
 }
 
-/** Of a tolerance, what its resolution may cost. */
-export const RESOLUTION_SHARE = 0.1;
-
 /** The largest error by the resolution of a signal, where it costs more of the tolerance than it may. */
-export function coarseResolution({ facts }: PointEvaluation, { use, tolerance }: CarriedRange): KnownFact | undefined {
-  const error = facts.get(resolutionError(use.name));
-  const permitted = (tolerance?.value.value ?? Number.POSITIVE_INFINITY) * RESOLUTION_SHARE;
-  return isKnown(error) && exceeds(error.value, permitted) ? error : undefined;
+export function coarseResolution(view: PointEvaluation, { use }: CarriedRange): KnownFact | undefined {
+  return broken(resolutionLimit(use), view)?.fact;
 }
-
-/** Of the span, what the envelope should use at the least. */
-const LEAST_SPAN_USED = 0.25;
 
 /** What the envelope uses of a span, where that is little and the resolution suffers. */
 export function littleUsed(view: PointEvaluation, carried: CarriedRange): KnownFact | undefined {
-  const used = view.facts.get(spanUsed(carried.use.name));
-  const isLittle = isKnown(used) && used.value < LEAST_SPAN_USED;
-  return isLittle && coarseResolution(view, carried) !== undefined ? used : undefined;
+  const used = broken(spanUseLimit(carried.use), view)?.fact;
+  return coarseResolution(view, carried) === undefined ? undefined : used;
 }

@@ -1,9 +1,10 @@
 /** Models of the kits: those that suit the space come first with their margin, the others last with the reason. */
 
-import { humidityAtSensor, humidityAtUnheatedSensor } from '../../../evaluate/dryness/dryness.ts';
+import { humidityAtSensor } from '../../../evaluate/dryness/dryness.ts';
+import { unheatedHumidityLimit } from '../../../evaluate/dryness/limits.ts';
 import { humidityProbeFit, type ModelFit, temperatureProbeFit } from '../../../evaluate/equipment/model-fit.ts';
 import type { ModelRef, Models } from '../../../evaluate/equipment/models.ts';
-import { isKnown } from '../../../evaluate/facts/fact.ts';
+import { broken } from '../../../evaluate/facts/limit.ts';
 import type { Located } from '../../../model/located.ts';
 import { showQuantity } from '../../../quantity/format-quantity.ts';
 import type { ModelKind } from '../../moving/names.ts';
@@ -33,8 +34,7 @@ function humidityFit(
   model: Parameters<typeof humidityProbeFit>[0],
 ): ModelFit | undefined {
   if (space?.complete !== true) return undefined;
-  const unheated = point?.facts.get(humidityAtUnheatedSensor);
-  const isWet = isKnown(unheated) && unheated.value > space.settings.unheatedHumidityLimit.value;
+  const isWet = point !== undefined && broken(unheatedHumidityLimit, point) !== undefined;
   const rise = point?.heater.rise?.value.value ?? 0;
   const highestHumidity = point?.facts.get(humidityAtSensor)?.value;
   return humidityProbeFit(model, space, { heater: isWet || point?.heater.on === true, rise, highestHumidity });
