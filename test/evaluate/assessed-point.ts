@@ -10,7 +10,13 @@ import { factsById } from './facts-by-id.ts';
 
 const SITE = fileUri('/fennmoor/fennmoor.dewsite.yaml');
 const KIT = fileUri('/fennmoor/models.dewkit.yaml');
-const MODELS = readFileSync(fileURLToPath(new URL('../rules/kits/models.dewkit.yaml', import.meta.url)), 'utf8');
+/** The kit of the fixtures of the rules. */
+export const FIXTURE_MODELS = readFileSync(
+  fileURLToPath(new URL('../rules/kits/models.dewkit.yaml', import.meta.url)),
+  'utf8',
+);
+
+export const TODAY = '2026-10-01';
 
 export interface AssessedText {
   /** One space in flow style. */
@@ -21,8 +27,13 @@ export interface AssessedText {
   readonly kit?: string;
 }
 
-export function assessedPoint({ space, point, header = 'surroundings: 5 .. 32 degC', kit = MODELS }: AssessedText) {
-  const workspace = new Workspace({ today: () => '2026-10-01' });
+export function assessedPoint({
+  space,
+  point,
+  header = 'surroundings: 5 .. 32 degC',
+  kit = FIXTURE_MODELS,
+}: AssessedText) {
+  const workspace = new Workspace({ today: () => TODAY });
   workspace.set(KIT, kit);
   workspace.set(
     SITE,
