@@ -1,7 +1,7 @@
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
-import { falseAlarm, guardBandedAlarmLimit, missedAlarm } from '../evaluate/signals/alarm-facts.ts';
+import { guardBandedAlarmLimit, missedAlarm } from '../evaluate/signals/alarm-facts.ts';
 import { writeQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import { replaceScalar } from '../syntax/edit.ts';
@@ -19,7 +19,7 @@ export const rule: Rule = {
   mend: 'Lessen the uncertainty, or set the limit inwards of the value that is wanted.',
   leavesAlone: 'Alarms of reports without a tolerance.',
   sources: ['JCGM 106:2012; normal distribution of the reading', 'one in twenty: common practice, no source'],
-  facts: [missedAlarm, falseAlarm, guardBandedAlarmLimit],
+  facts: [missedAlarm, guardBandedAlarmLimit],
   fixes: ['choice'],
   check: { point: (view) => view.alarms.flatMap((alarm) => missing(view, alarm)) },
 };

@@ -1,6 +1,5 @@
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
-import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
 import type { FindingDraft, Rule } from './rule.ts';
@@ -15,7 +14,7 @@ export const rule: Rule = {
   mend: 'Widen the span, or move the limit inside it.',
   leavesAlone: 'Alarms whose quantity no signal carries, and those that one signal carries far enough.',
   sources: ['common practice, no source'],
-  facts: [lowestCarried, highestCarried],
+  facts: [],
   fixes: [],
   check: { point: (view) => view.alarms.flatMap((alarm) => outside(view, alarm)) },
 };

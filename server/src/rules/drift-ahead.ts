@@ -1,4 +1,3 @@
-import { timeToCheck } from '../evaluate/checks/due.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { broken } from '../evaluate/facts/limit.ts';
 import { driftInAYear, intervalSuffices, timeToTolerance, toleranceAhead } from '../evaluate/history/facts.ts';
@@ -22,7 +21,7 @@ export const rule: Rule = {
     'Weighted least squares as in JCGM 100:2008, H.3',
     'Interval that is proposed: variables data, NASA-HDBK-8739.19-5',
   ],
-  facts: [driftInAYear, timeToTolerance, timeToCheck],
+  facts: [driftInAYear, timeToTolerance],
   fixes: ['choice'],
   check: { point: (view) => [...view.histories.values()].flatMap((history) => ahead(view, history)) },
 };

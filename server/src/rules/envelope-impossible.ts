@@ -10,6 +10,18 @@ import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { inCorner } from './support/words.ts';
 
+/** What an envelope reaches, each before what it may not pass. */
+const COMPARED = [
+  'highest-humidity',
+  'humidity-limit',
+  'lowest-depression',
+  'depression-limit',
+  'highest-dew-point',
+  'highest-temperature',
+  'highest-vapour-pressure',
+  'lowest-pressure',
+] as const;
+
 export const rule: Rule = {
   name: 'envelope-impossible',
   group: 'Quantities',
@@ -21,7 +33,7 @@ export const rule: Rule = {
   leavesAlone:
     'Boxes whose highest dew point lies above the lowest temperature only: they are cut at saturation, and envelope-saturates says so.',
   sources: ['IAPWS SR1-86(1992)', 'Greenspan 1976 in the coefficients of Hardy 1998'],
-  facts: [...Object.values(boxFacts), lowestPressure],
+  facts: [...COMPARED.map((name) => boxFacts[name]), lowestPressure],
   fixes: ['choice'],
   check: {
     space: (space) => [...withoutPressure(space), ...space.phases.flatMap((phase) => impossiblePhase(phase, space))],

@@ -1,5 +1,4 @@
 import { remembered } from '../base/remembered.ts';
-import { exceeds } from '../base/rounding.ts';
 import { overPressure, overPressureLimit } from '../evaluate/air/pressure-facts.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { cautionsFor } from '../evaluate/cautions.ts';
@@ -9,6 +8,7 @@ import { isUnread } from '../evaluate/facts/unread.ts';
 import { burnLimitPassed } from '../evaluate/mounting/hot-surface.ts';
 import { wallOuterSurface } from '../evaluate/mounting/wall-facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { HAZARDOUS_VOLTAGE, isHazardousVoltage } from '../evaluate/supply/limits.ts';
 import type { Hazard } from '../model/model-types.generated.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { appendPair } from '../syntax/edit.ts';
@@ -37,9 +37,6 @@ export const rule: Rule = {
     site: (view) => view.spaces.flatMap((space) => unnamed(space, pointsOfSpace(view, space))),
   },
 };
-
-/** V. The file does not say whether a voltage alternates, so that the lower limit counts. */
-const VOLTAGE_LIMIT = 50;
 
 /** Something that people can be hurt by, as the numbers tell it. */
 interface Implied {
@@ -102,8 +99,8 @@ function voltage(points: readonly PointEvaluation[]): readonly Implied[] {
 
 const voltageOfPoint = remembered(({ tag, point }: PointEvaluation): readonly Implied[] => {
   const supply = point.supply?.value.voltage;
-  if (supply === undefined || !exceeds(supply.value.value, VOLTAGE_LIMIT)) return [];
-  const [fed, limit] = [supply.value.value, VOLTAGE_LIMIT].map((volts) => showQuantity(volts, 'voltage'));
+  if (supply === undefined || !isHazardousVoltage(supply.value.value)) return [];
+  const [fed, limit] = [supply.value.value, HAZARDOUS_VOLTAGE].map((volts) => showQuantity(volts, 'voltage'));
   const related = [{ message: 'The voltage is given here.', origin: supply.origin }];
   return [{ hazard: 'electrical', reason: `${tag} is fed with ${fed}, more than ${limit}`, facts: [], related }];
 });

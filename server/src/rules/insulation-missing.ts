@@ -1,3 +1,4 @@
+import { airTemperatureCost, airTemperatureError } from '../evaluate/air-temperature/cost.ts';
 import { insulationNeeded } from '../evaluate/air-temperature/remedies.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
 import { broken } from '../evaluate/facts/limit.ts';
@@ -24,7 +25,14 @@ export const rule: Rule = {
   leavesAlone:
     'Insulated fittings in air so close to its dew point that no usual collar, up to 50 mm, keeps them dry: there the attitude counts, and drip-path looks at it. Points whose wall or surroundings are not given, and sample lines.',
   sources: ['ISO 6946', 'collars of up to 50 mm: common practice, no source'],
-  facts: [fittingSurface.margin, fittingSurface.innerSurface, fittingSurface.insulationNeeded, insulationNeeded],
+  facts: [
+    fittingSurface.margin,
+    fittingSurface.innerSurface,
+    fittingSurface.insulationNeeded,
+    airTemperatureError['stem-conduction'],
+    airTemperatureCost['stem-conduction'],
+    insulationNeeded,
+  ],
   fixes: ['choice'],
   check: {
     point: (view) => {

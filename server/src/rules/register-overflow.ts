@@ -4,7 +4,6 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { RegisterUse } from '../evaluate/resolved/signal-use.ts';
 import { registerTop } from '../evaluate/signals/limits.ts';
-import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { coarserScale, formatsFor, holds } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -23,7 +22,7 @@ export const rule: Rule = {
   mend: 'Use a coarser scale, or a format that holds more, in the device and in the controller.',
   leavesAlone: 'Registers whose format or scale is not given, and floats, which hold everything.',
   sources: ['Ranges of two’s-complement integers of 16 and 32 bits'],
-  facts: [lowestReported, highestReported, lowestCarried, highestCarried],
+  facts: [lowestReported, highestReported],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -2,7 +2,7 @@ import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AnalogueUse, RegisterUse } from '../evaluate/resolved/signal-use.ts';
 import { RESOLUTION_SHARE } from '../evaluate/signals/limits.ts';
-import { oneCount, resolutionError } from '../evaluate/signals/signal-facts.ts';
+import { resolutionError } from '../evaluate/signals/signal-facts.ts';
 import { finerScale, narrowedSpan, resolutionErrorWith } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -27,7 +27,7 @@ export const rule: Rule = {
   mend: 'Use a finer scale, a narrower span, or an input with more bits.',
   leavesAlone: 'Spans of which little is used: span-too-wide speaks of those. Reports without a tolerance.',
   sources: ['JCGM 100:2008, F.2.2.1', 'a tenth of the tolerance: common practice, no source'],
-  facts: [oneCount, resolutionError],
+  facts: [resolutionError],
   fixes: ['choice'],
   check: { point: (view) => carriedRanges(view).flatMap((carried) => tooCoarse(view, carried)) },
 };

@@ -1,6 +1,6 @@
-import { exceeds } from '../base/rounding.ts';
 import { highest } from '../evaluate/air/quantity-range.ts';
-import { isKnown, showFact } from '../evaluate/facts/fact.ts';
+import { showFact } from '../evaluate/facts/fact.ts';
+import { dewPointOverLine } from '../evaluate/mounting/limits.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
@@ -23,10 +23,9 @@ export const rule: Rule = {
       const mounting = view.point.humidityProbe?.value.mounting?.value;
       const line = mounting?.sampleLineTemperature;
       if (mounting?.path?.value !== 'sample-line' || line === undefined || space?.complete !== true) return [];
-      const dewPoint = space.facts.get(highest('dew-point'));
-      if (!isKnown(dewPoint)) return [];
+      const dewPoint = dewPointOverLine(space, line, settings.margin);
+      if (dewPoint === undefined) return [];
       const needed = dewPoint.value + settings.margin.value;
-      if (exceeds(line.value.value, needed)) return [];
       const [at, warmEnough] = [line.value.value, needed].map((celsius) => showQuantity(celsius, 'temperature'));
       const margin = showQuantity(settings.margin.value, 'temperature-difference');
       return [

@@ -4,7 +4,6 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
 import { spanTop } from '../evaluate/signals/limits.ts';
-import { highestCarried, lowestCarried } from '../evaluate/signals/signal-facts.ts';
 import { holds, widenedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
 import { quantityInfo } from '../quantity/quantity-names.ts';
@@ -23,7 +22,7 @@ export const rule: Rule = {
   mend: 'Widen the span, in the transmitter and in the receiver; or narrow the envelope, if the air never goes there.',
   leavesAlone: 'Registers: register-overflow speaks of those. Signals of quantities that are not reported.',
   sources: ['common practice, no source'],
-  facts: [lowestReported, highestReported, lowestCarried, highestCarried],
+  facts: [lowestReported, highestReported],
   fixes: ['choice'],
   check: {
     point: (view) =>

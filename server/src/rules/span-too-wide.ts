@@ -1,5 +1,6 @@
 import { showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
+import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
 import { resolutionError, spanUsed } from '../evaluate/signals/signal-facts.ts';
 import { narrowedSpan } from '../evaluate/signals/signal-proposals.ts';
@@ -18,7 +19,7 @@ export const rule: Rule = {
   mend: 'Narrow the span to what the air can do, in the transmitter and in the receiver.',
   leavesAlone: 'Wide spans whose resolution is fine enough all the same: half a count within a tenth of the tolerance.',
   sources: ['JCGM 100:2008, F.2.2.1', 'a quarter of the span, a tenth of the tolerance: common practice, no source'],
-  facts: [spanUsed, resolutionError],
+  facts: [spanUsed, resolutionError, lowestReported, highestReported],
   fixes: ['choice'],
   check: {
     point: (view) =>

@@ -1,6 +1,4 @@
-import { airTemperatureCost } from '../evaluate/air-temperature/cost.ts';
 import { costLimit, fixedTemperatureLimit } from '../evaluate/air-temperature/limits.ts';
-import { fixedTemperatureError } from '../evaluate/air-temperature/taken-temperature.ts';
 import { toleranceLimit } from '../evaluate/budget/limits.ts';
 import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
 import type { SourceKind } from '../evaluate/budget/uncertainty-source.ts';
@@ -25,7 +23,7 @@ export const rule: Rule = {
   leavesAlone:
     'Budgets of which one error of the air temperature is more than half, while another rule speaks of that error: stem conduction, warmth of the head, spacing, lag, and a fixed air temperature.',
   sources: ['JCGM 100:2008', 'ILAC-G8:09/2019, guard band of the expanded uncertainty'],
-  facts: [expandedUncertainty, improvedUncertainty, fixedTemperatureError, ...Object.values(airTemperatureCost)],
+  facts: [expandedUncertainty, improvedUncertainty],
   fixes: [],
   check: { point: (view) => judgedReports(view).flatMap((judged) => missed(view, judged)) },
 };

@@ -6,16 +6,27 @@ import type { Corner, Fact, FactInput } from './fact.ts';
 
 /** @param subject whose facts they are; it holds them, and so is not there yet when they are made */
 export function rememberedFacts<Subject>(subject: () => Subject): Facts<Subject> {
-  const known = new Map<string, Fact | undefined>();
-  return {
-    get<Of extends Dimension>(key: FactKey<Subject, Of>): Fact<Of> | undefined {
-      // What stands under an id was computed with the dimension of the key that has it: no two keys have one id.
-      if (known.has(key.id)) return known.get(key.id) as Fact<Of> | undefined;
-      const fact = factOf(key, subject());
-      known.set(key.id, fact);
-      return fact;
-    },
-  };
+  return new RememberedFacts(subject);
+}
+
+/** A class, so that a test can listen to what is asked. */
+export class RememberedFacts<Subject> implements Facts<Subject> {
+  readonly #known = new Map<string, Fact | undefined>();
+  readonly #subject: () => Subject;
+
+  constructor(subject: () => Subject) {
+    this.#subject = subject;
+  }
+
+  get<Of extends Dimension>(key: FactKey<Subject, Of>): Fact<Of> | undefined {
+    // What stands under an id was computed with the dimension of the key that has it: no two keys have one id.
+    if (this.#known.has(key.id)) return this.#known.get(key.id) as Fact<Of> | undefined;
+    const subject = this.#subject();
+    const computed = key.compute(subject);
+    const fact = computed === undefined ? undefined : new ComputedFact(key, subject, computed);
+    this.#known.set(key.id, fact);
+    return fact;
+  }
 }
 
 /** Of a subject without a memory of its own: a pair of readings, a recording. */
@@ -23,8 +34,7 @@ export function factOf<Subject, Of extends Dimension>(
   key: FactKey<Subject, Of>,
   subject: Subject,
 ): Fact<Of> | undefined {
-  const computed = key.compute(subject);
-  return computed === undefined ? undefined : new ComputedFact(key, subject, computed);
+  return new RememberedFacts(() => subject).get(key);
 }
 
 /** A class, so that thousands of facts share their getters. */

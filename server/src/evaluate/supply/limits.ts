@@ -1,4 +1,5 @@
 /** The voltages that probes, transmitters, heaters and loops need. */
+import { exceeds } from '../../base/rounding.ts';
 import type { Located } from '../../model/located.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
 import { boundIf, endBound, figureBound, type Limit, limit, writtenBound } from '../facts/limit.ts';
@@ -39,4 +40,11 @@ export function loopVoltageLimit(signal: string): Limit<ResolvedPoint, 'voltage'
 /** Broken where the transmitter gets too little even without a load. */
 export function someLoadIsCarried(signal: string): Limit<ResolvedPoint, 'resistance'> {
   return limit(largestLoopLoad(signal), 'above', () => figureBound(0, 'resistance'));
+}
+
+/** V. The file does not say whether a voltage alternates, so that the lower limit counts. */
+export const HAZARDOUS_VOLTAGE = 50;
+
+export function isHazardousVoltage(volts: number): boolean {
+  return exceeds(volts, HAZARDOUS_VOLTAGE);
 }

@@ -163,7 +163,8 @@ function airTemperatureProbeOf(
   const spacing = positive(mounting?.value.spacing, 'no spacing is given');
   if (!spacing.ok) return spacing;
   const tipsAlong = Math.abs(insertion.value - insertionBeside);
-  if (tipsAlong > spacing.value) return fail('with these insertions the tips are further apart than the spacing');
+  const { value: between } = spacing;
+  if (tipsAlong > between) return fail('with these insertions the tips are further apart than the spacing');
   return succeed({
     ...probeBase(mounting, insertion.value),
     title: 'air-temperature probe',
@@ -172,8 +173,8 @@ function airTemperatureProbeOf(
     diameter: point.airTemperatureProbeModel?.model?.value.stem?.value.diameter?.value.value,
     head: undefined,
     profile: profile.ok ? profile.value : undefined,
-    spacing: spacing.value,
-    apart: Math.sqrt(spacing.value ** 2 - tipsAlong ** 2),
+    spacing: between,
+    apart: Math.sqrt(between ** 2 - tipsAlong ** 2),
     position: mounting?.value.position?.value,
   });
 }
