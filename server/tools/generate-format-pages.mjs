@@ -6,7 +6,7 @@ export async function generateFormatPages() {
   const sources = await fromSources(`
     export { FILE_KINDS, SCHEMAS } from './server/src/model/schema.ts';
     export { DIMENSIONS } from './server/src/quantity/dimension.ts';
-    export { QUANTITY_NAMES, quantityInfo } from './server/src/quantity/quantity-names.ts';
+    export { QUANTITY_NAMES, quantityInfo } from './server/src/quantity/quantities.ts';
     export { choices, keysOfFile, valueWords } from './server/src/features/reading/explain-keys.ts';
   `);
   const pages = sources.FILE_KINDS.map((kind) => [`server/pages/${kind}-file.md`, filePage(kind, sources)]);

@@ -4,7 +4,7 @@ import { camelCase, definitionName, pascalCase } from './generate-schema-walk.mj
 const lineWidth = 120;
 
 /** Types that are not made from the schemas. */
-const handWrittenTypes = `import type { QuantityName } from '../quantity/quantity-names.ts';
+const handWrittenTypes = `import type { QuantityName } from '../quantity/quantities.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
 import type { AirTemperatureSource } from './air-temperature-source.ts';
 import type { Located } from './located.ts';

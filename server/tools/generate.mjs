@@ -1,5 +1,5 @@
 /**
- * Makes everything that is generated: the schema checks and types of the model, the list of rules, the page of every
+ * Makes everything that is generated: the quantities in the schemas, the schema checks and types of the model, the list of rules, the page of every
  * rule, and the pages of the file formats.
  *
  *   node server/tools/generate.mjs           names the files that are stale, exit status 1 if there are any
@@ -10,12 +10,13 @@ import { dirname } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { generateFormatPages } from './generate-format-pages.mjs';
 import { generateModel } from './generate-model.mjs';
+import { generateQuantities } from './generate-quantities.mjs';
 import { generateRegistry, generateRulePages } from './generate-rules.mjs';
 
 const project = new URL('../../', import.meta.url);
 
-/** In this order: the pages are made by the rules themselves, so that the list of rules has to be written before. */
-const GENERATORS = [generateModel, generateRegistry, generateRulePages, generateFormatPages];
+/** In this order: the model is made from the schemas, which name the quantities; the pages are made by the rules themselves, so that the list of rules has to be written before. */
+const GENERATORS = [generateQuantities, generateModel, generateRegistry, generateRulePages, generateFormatPages];
 
 /** @returns {Promise<string[]>} the paths of generated files that do not hold what they should */
 export async function staleFiles() {

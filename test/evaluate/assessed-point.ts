@@ -5,7 +5,7 @@ import { fileUri } from '../../server/src/analysis/file-location.ts';
 import { Workspace } from '../../server/src/analysis/workspace.ts';
 import type { Budget } from '../../server/src/evaluate/budget/budget.ts';
 import type { PointEvaluation } from '../../server/src/evaluate/point.ts';
-import type { QuantityName } from '../../server/src/quantity/quantity-names.ts';
+import type { QuantityName } from '../../server/src/quantity/quantities.ts';
 import { factsById } from './facts-by-id.ts';
 
 const SITE = fileUri('/fennmoor/fennmoor.dewsite.yaml');

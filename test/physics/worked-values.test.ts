@@ -3,6 +3,7 @@ import { valueIfOk } from '../../server/src/base/outcome.ts';
 import { dryAirProperties } from '../../server/src/physics/air/air-properties.ts';
 import { enhancementFactor } from '../../server/src/physics/air/enhancement.ts';
 import type { AirState } from '../../server/src/physics/air/moist-air.ts';
+import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/air/partials.ts';
 import * as quantities from '../../server/src/physics/air/quantities.ts';
 import { saturation, saturationPressure } from '../../server/src/physics/air/saturation.ts';
 import { airState } from '../../server/src/physics/air/state.ts';
@@ -21,7 +22,6 @@ import { timeConstantAtSpeed } from '../../server/src/physics/heat/lag.ts';
 import { wakeWarming } from '../../server/src/physics/heat/plume.ts';
 import { radiationError, radiativeCoefficient } from '../../server/src/physics/heat/radiation.ts';
 import { insertionNeeded } from '../../server/src/physics/heat/stem-conduction.ts';
-import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../server/src/physics/metrology/partials.ts';
 
 /** Values that the documentation of the models states as 'computed': they show what to expect, and must stay true. */
 const AIR = dryAirProperties(64, 101_325);

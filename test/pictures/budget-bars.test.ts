@@ -4,7 +4,7 @@ import { json } from '../../server/src/cli/formats/json.ts';
 import type { Budget } from '../../server/src/evaluate/budget/budget.ts';
 import { budgetBars } from '../../server/src/pictures/plots/budget-bars.ts';
 import { showQuantity } from '../../server/src/quantity/format-quantity.ts';
-import { quantityInfo } from '../../server/src/quantity/quantity-names.ts';
+import { quantityInfo } from '../../server/src/quantity/quantities.ts';
 import { assessedPoint, worstBudget } from '../evaluate/assessed-point.ts';
 import { analysisOf, SAMPLE_NAMES, sampleWorkspace } from '../samples/sample-files.ts';
 import { only, textOf, withClass } from './drawn.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MATERIALS } from '../../server/src/physics/heat/materials.ts';
 import { DIMENSIONS } from '../../server/src/quantity/dimension.ts';
-import { QUANTITY_NAMES } from '../../server/src/quantity/quantity-names.ts';
+import { QUANTITY_NAMES } from '../../server/src/quantity/quantities.ts';
 import { definitionName, type Schema, walkSchemas } from '../../server/tools/generate-schema-walk.mjs';
 import { completeExample, KINDS, schemaOf, strictCheck } from './schema-files.ts';
 

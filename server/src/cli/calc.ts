@@ -1,26 +1,14 @@
 /** `dewright calc KEY=VALUE ...`: one state of moist air. */
 import { type MoistAirState, stateOfKnown } from '../evaluate/air/known-state.ts';
-import type { Dimension } from '../quantity/dimension.ts';
+import { type Dimension, inUnit, unitOf as unitNamed } from '../quantity/dimension.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
-import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { isQuantityName, QUANTITY_NAMES, type QuantityName, quantityInfo } from '../quantity/quantities.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { type Call, choice } from './call.ts';
 import { rounded } from './formats/json.ts';
 import { CallProblem, nearestHint } from './problem.ts';
 
 const SEA_LEVEL = 101_325;
-
-/** The units of cli.md, fixed whatever the size of the number. */
-const UNITS: Readonly<Partial<Record<Dimension, { readonly unit: string; readonly factor: number }>>> = {
-  temperature: { unit: 'degC', factor: 1 },
-  'temperature-difference': { unit: 'K', factor: 1 },
-  'relative-humidity': { unit: '%RH', factor: 0.01 },
-  pressure: { unit: 'Pa', factor: 1 },
-  'mixing-ratio': { unit: 'g/kg', factor: 1e-3 },
-  'absolute-humidity': { unit: 'g/m3', factor: 1e-3 },
-  'volume-fraction': { unit: 'ppmv', factor: 1e-6 },
-  'specific-enthalpy': { unit: 'kJ/kg', factor: 1e3 },
-};
 
 export function calc(call: Call): number {
   const format = choice(call, 'format', ['text', 'json'], 'text');
@@ -52,8 +40,8 @@ export function calc(call: Call): number {
 
 function calcJson({ pressure, quantities, formulas, notes }: MoistAirState): string {
   const values = [...quantities].map(([name, value]) => {
-    const { unit, factor } = unitOf(name);
-    return [name, { value: rounded(value / factor), unit }];
+    const { unit, number } = unitOf(name);
+    return [name, { value: rounded(number(value)), unit }];
   });
   const result = {
     version: 1,
@@ -67,9 +55,10 @@ function calcJson({ pressure, quantities, formulas, notes }: MoistAirState): str
 
 function calcText({ pressure, quantities, formulas, notes }: MoistAirState): string {
   const rows = [...quantities].map(([name, value]) => {
-    const { unit, factor } = unitOf(name);
-    const digits = value === 0 ? 0 : Math.max(0, 5 - Math.floor(Math.log10(Math.abs(value / factor))));
-    return `${name.padEnd(26)}${formatNumber(value / factor, digits).padStart(12)} ${unit}`;
+    const { unit, number } = unitOf(name);
+    const shown = number(value);
+    const digits = shown === 0 ? 0 : Math.max(0, 5 - Math.floor(Math.log10(Math.abs(shown))));
+    return `${name.padEnd(26)}${formatNumber(shown, digits).padStart(12)} ${unit}`;
   });
   const sources = [...new Set(formulas.map(({ title }) => title))].map((title) => `by ${title}`);
   return [
@@ -81,8 +70,11 @@ function calcText({ pressure, quantities, formulas, notes }: MoistAirState): str
   ].join('\n');
 }
 
-function unitOf(name: QuantityName): { readonly unit: string; readonly factor: number } {
-  return UNITS[quantityInfo(name).dimension] ?? { unit: '', factor: 1 };
+/** What a value is told in, and how much of the canonical unit that is. */
+function unitOf(name: QuantityName): { readonly unit: string; readonly number: (value: number) => number } {
+  const { dimension, unit: symbol } = quantityInfo(name);
+  const unit = unitNamed(dimension, symbol);
+  return { unit: symbol, number: (value) => (unit === undefined ? value : inUnit(value, unit)) };
 }
 
 function read(key: string, text: string, dimension: Dimension, assumed: Set<string>): number {

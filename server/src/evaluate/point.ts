@@ -1,6 +1,6 @@
 /** One point as rules and views ask it: what it is, its facts, its budgets and how it goes on. */
 import { withLazyFields } from '../base/lazy-fields.ts';
-import type { QuantityName } from '../quantity/quantity-names.ts';
+import type { QuantityName } from '../quantity/quantities.ts';
 import { type ReportBudgets, reportBudgets } from './budget/uncertainty.ts';
 import { type CheckDue, checkDue } from './checks/due.ts';
 import { type SaltPlan, saltPlan } from './checks/salts.ts';

@@ -5,7 +5,7 @@ import { expectedReading, saltUncertainty } from '../evaluate/checks/salt-facts.
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 

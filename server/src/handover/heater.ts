@@ -8,7 +8,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source.ts';
 import { voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 

@@ -6,7 +6,7 @@ import { analogueRange } from '../evaluate/resolved/signal-use.ts';
 import type { Located } from '../model/located.ts';
 import type { Alarm, Report, Signal, SiteDefaults } from '../model/model-types.generated.ts';
 import { childSchema, SCHEMAS, type SchemaNode } from '../model/schema.ts';
-import { isQuantityName, type QuantityName } from '../quantity/quantity-names.ts';
+import { isQuantityName, type QuantityName } from '../quantity/quantities.ts';
 import type { SettingValue } from './setting-value.ts';
 
 export interface PointSetting {

@@ -7,7 +7,7 @@ import type { ReadingError } from '../evaluate/history/reading-error.ts';
 import { COMBINED_UNCERTAINTY } from '../physics/metrology/budget.ts';
 import { EN_COVERAGE, EN_NUMBER } from '../physics/metrology/decision.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 
 /** A pair of which both uncertainties are known. */
 interface JudgedReading extends ReadingError {

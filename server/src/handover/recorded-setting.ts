@@ -5,7 +5,7 @@ import type { Located } from '../model/located.ts';
 import { lowerNode } from '../model/lower.ts';
 import type { Setting } from '../model/model-types.generated.ts';
 import type { ModelProblem } from '../model/problem.ts';
-import { isQuantityName } from '../quantity/quantity-names.ts';
+import { isQuantityName } from '../quantity/quantities.ts';
 import { TreeWalker } from '../syntax/cursor.ts';
 import { type PointSetting, pointSettings } from './point-settings.ts';
 import { type SettingValue, sameSetting } from './setting-value.ts';

@@ -9,7 +9,7 @@ import { clearToSet } from '../evaluate/signals/alarm-facts.ts';
 import { faultCurrent, faultLevel } from '../evaluate/signals/fault-level.ts';
 import { oneCount } from '../evaluate/signals/signal-facts.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { StepDraft } from './step.ts';
 import { cautionOf } from './step-cautions.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { Outcome } from '../base/outcome.ts';
 import type { Dimension } from '../quantity/dimension.ts';
-import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { isQuantityName, type QuantityName, quantityInfo } from '../quantity/quantities.ts';
 import { notNegative, type ReadProblem, type ReadResult, readQuantity, readRange } from '../quantity/read-quantity.ts';
 import { type Cursor, originOf, type PairCursor, type TreeWalker, textOf } from '../syntax/cursor.ts';
 import { replaceScalar } from '../syntax/edit.ts';

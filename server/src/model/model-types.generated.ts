@@ -1,5 +1,5 @@
 // Generated from schemas/ by server/tools/generate-model.mjs. Edit the schemas, then run `npm run generate`.
-import type { QuantityName } from '../quantity/quantity-names.ts';
+import type { QuantityName } from '../quantity/quantities.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
 import type { AirTemperatureSource } from './air-temperature-source.ts';
 import type { Located } from './located.ts';

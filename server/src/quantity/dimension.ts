@@ -186,6 +186,11 @@ export function canonical(number: number, unit: Unit): number {
   return number * unit.factor + unit.offset;
 }
 
+/** The number of a canonical value in a unit. */
+export function inUnit(value: number, { factor, offset }: Unit): number {
+  return (value - offset) / factor;
+}
+
 /** Every dimension in which a symbol means something. */
 export function dimensionsOf(symbol: string): readonly Dimension[] {
   return (Object.keys(DIMENSIONS) as Dimension[]).filter((dimension) => unitOf(dimension, symbol) !== undefined);

@@ -6,8 +6,8 @@ import type { MarkupElement } from '../base/markup.ts';
 import { type Fact, isKnown, showCorner, showFact } from '../evaluate/facts/fact.ts';
 import type { Located } from '../model/located.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
+import { isQuantityName, quantityInfo } from '../quantity/quantities.ts';
 import type { Quantity, QuantityRange } from '../quantity/quantity.ts';
-import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
 
 export interface PackDocument {
   readonly title: string;

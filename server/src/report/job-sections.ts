@@ -7,7 +7,7 @@ import { countsInWords } from '../features/support/finding-counts.ts';
 import { usedModels } from '../features/support/used-models.ts';
 import type { Located } from '../model/located.ts';
 import type { HumidityProbeModel, TemperatureProbeModel, TransmitterModel } from '../model/model-types.generated.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import {
   type Block,
   listed,

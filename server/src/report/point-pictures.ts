@@ -4,7 +4,7 @@ import { budgetBars } from '../pictures/plots/budget-bars.ts';
 import { historyPlot } from '../pictures/plots/history-plot.ts';
 import { sectionDrawing } from '../pictures/section/drawing.ts';
 import { sectionOf } from '../pictures/section/section.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { Block } from './document.ts';
 
 export function sectionPicture(point: PointEvaluation): readonly Block[] {

@@ -9,7 +9,7 @@ import type { ResolvedSource } from '../evaluate/resolved/air-temperature-source
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
 import type { Located } from '../model/located.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { checkBlocks } from './checks-blocks.ts';
 import {
   type Block,

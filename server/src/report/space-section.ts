@@ -7,7 +7,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { factsOfSpace } from '../features/support/subject-facts.ts';
 import type { Located } from '../model/located.ts';
 import { chartPlane, moistAirChart } from '../pictures/chart/moist-air-chart.ts';
-import { isQuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { isQuantityName, quantityInfo } from '../quantity/quantities.ts';
 import {
   type Block,
   factWithCorner,

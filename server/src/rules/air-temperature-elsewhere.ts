@@ -1,7 +1,7 @@
 import { areNeverEquallyWarm, highest as highestIn, lowest as lowestIn } from '../evaluate/air/quantity-range.ts';
 import type { SpaceEvaluation } from '../evaluate/air/space.ts';
 import { isKnown, type KnownFact, showFact } from '../evaluate/facts/fact.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { Rule } from './rule.ts';
 import { addAirTemperatureProbe, assignOwnProbe } from './support/air-temperature-fixes.ts';
 

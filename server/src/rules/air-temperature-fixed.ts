@@ -3,7 +3,7 @@ import { fixedTemperatureError } from '../evaluate/air-temperature/taken-tempera
 import { showFact } from '../evaluate/facts/fact.ts';
 import { broken } from '../evaluate/facts/limit.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';

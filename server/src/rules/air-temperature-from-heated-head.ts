@@ -1,6 +1,6 @@
 import { heatedHeadError } from '../evaluate/air-temperature/taken-temperature.ts';
 import { isKnown, showFact } from '../evaluate/facts/fact.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { Rule } from './rule.ts';
 import { addAirTemperatureProbe, assignOwnProbe } from './support/air-temperature-fixes.ts';
 import { heaterIsOn, worstPhase } from './support/related.ts';

@@ -1,7 +1,7 @@
 import { humidityAtUnheatedSensor } from '../evaluate/dryness/dryness.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import {
   addAirTemperatureProbe,

@@ -1,4 +1,4 @@
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { Rule } from './rule.ts';
 import { assignOwnProbe } from './support/air-temperature-fixes.ts';
 import { airTemperatureProbeIs, heaterIsOn } from './support/related.ts';

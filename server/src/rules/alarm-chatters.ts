@@ -5,7 +5,7 @@ import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { clearToSet, leastHysteresis } from '../evaluate/signals/alarm-facts.ts';
 import { hysteresisLimit } from '../evaluate/signals/limits.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { atCorner } from './support/words.ts';

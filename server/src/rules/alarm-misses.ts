@@ -3,7 +3,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { guardBandedAlarmLimit, missedAlarm } from '../evaluate/signals/alarm-facts.ts';
 import { writeQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { acceptanceAbove } from './support/acceptance-edit.ts';

@@ -1,7 +1,7 @@
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { showRange } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { carriersShortOf, limitWords } from './support/alarm-views.ts';
 

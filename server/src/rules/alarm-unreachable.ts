@@ -4,7 +4,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import type { AlarmUse } from '../evaluate/resolved/alarm-use.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
 import { alarmOverLowest, alarmUnderHighest } from '../evaluate/signals/limits.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { carriersShortOf, limitWords } from './support/alarm-views.ts';
 import { worstPhase } from './support/related.ts';

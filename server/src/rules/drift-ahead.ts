@@ -4,7 +4,7 @@ import { driftInAYear, intervalSuffices, timeToTolerance, toleranceAhead } from 
 import type { History } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Related, Rule } from './rule.ts';
 

@@ -10,7 +10,7 @@ import { depressionAtClear } from '../evaluate/signals/alarm-depression.ts';
 import { uncertaintyNearLimit } from '../evaluate/signals/alarm-facts.ts';
 import { alarmBelowSaturation, alarmTolerance, belowSaturation, someDepression } from '../evaluate/signals/limits.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { textOf } from '../syntax/cursor.ts';
 import { appendPair, renameKey } from '../syntax/edit.ts';
 import { contentEnd } from '../syntax/lines.ts';

@@ -5,7 +5,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { pressureEffect } from '../evaluate/resolved/report-range.ts';
 import type { ReportEvaluation } from '../evaluate/resolved/resolved-point.ts';
 import { showQuantity, writeQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { pointsOfSpace } from './support/points-of-space.ts';

@@ -4,7 +4,7 @@ import { wordsOfOutside } from '../evaluate/facts/corner.ts';
 import { isKnown } from '../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { highestReported, lowestReported } from '../evaluate/resolved/report-range.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { inCorner } from './support/words.ts';
 

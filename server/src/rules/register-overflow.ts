@@ -6,7 +6,7 @@ import type { RegisterUse } from '../evaluate/resolved/signal-use.ts';
 import { registerTop } from '../evaluate/signals/limits.ts';
 import { coarserScale, formatsFor, holds } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { appendPair, replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';

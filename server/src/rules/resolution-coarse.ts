@@ -5,7 +5,7 @@ import { RESOLUTION_SHARE } from '../evaluate/signals/limits.ts';
 import { resolutionError } from '../evaluate/signals/signal-facts.ts';
 import { finerScale, narrowedSpan, resolutionErrorWith } from '../evaluate/signals/signal-proposals.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { replaceScalar } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 import { setSpan } from './support/signal-fixes.ts';

@@ -1,7 +1,7 @@
 import { isUnread } from '../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { Located } from '../model/located.ts';
-import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../quantity/quantities.ts';
 import { appendPair } from '../syntax/edit.ts';
 import type { FindingDraft, FixDraft, Rule } from './rule.ts';
 

@@ -6,7 +6,7 @@ import type { AnalogueUse } from '../evaluate/resolved/signal-use.ts';
 import { spanTop } from '../evaluate/signals/limits.ts';
 import { holds, widenedSpan } from '../evaluate/signals/signal-proposals.ts';
 import { showRange } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { worstPhase } from './support/related.ts';
 import { setSpan } from './support/signal-fixes.ts';

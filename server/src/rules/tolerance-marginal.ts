@@ -4,7 +4,7 @@ import { showFact } from '../evaluate/facts/fact.ts';
 import { broken } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { improvementSentence, type JudgedReport, judgedReports, largestContribution } from './support/budget-views.ts';
 import { worstPhase } from './support/related.ts';

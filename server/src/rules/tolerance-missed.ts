@@ -7,7 +7,7 @@ import { broken, type Limit } from '../evaluate/facts/limit.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import type { ResolvedPoint } from '../evaluate/resolved/resolved-point.ts';
 import { formatNumber, showQuantity } from '../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Rule } from './rule.ts';
 import { improvementSentence, type JudgedReport, judgedReports, largestContribution } from './support/budget-views.ts';
 import { worstPhase } from './support/related.ts';

@@ -11,7 +11,7 @@ import {
 } from '../handover/reading-facts.ts';
 import { agrees, type ErrorOfVisit, errorsOfVisit } from '../handover/visit-errors.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import type { FindingDraft, Related, Rule, VisitView } from './rule.ts';
 import { settingsOfVisit } from './support/visit-settings.ts';
 

@@ -8,7 +8,7 @@ import type { ChartRecording, ChartSubject } from '../pictures/chart/item.ts';
 import { chartPlane, moistAirChart } from '../pictures/chart/moist-air-chart.ts';
 import type { HumidityAxis } from '../pictures/chart/plane.ts';
 import { readChart } from '../pictures/chart/reading.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { locate } from '../syntax/locate.ts';
 import { heading, paragraph } from './elements.ts';
 import type { View, ViewKind, ViewRequest } from './view.ts';

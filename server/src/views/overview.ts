@@ -11,7 +11,7 @@ import { firstProposed } from '../evaluate/history/history.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import { countsInWords, findingsBySubject } from '../features/support/finding-counts.ts';
 import { showQuantity, showShare } from '../quantity/format-quantity.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { SEVERITIES } from '../rules/rule.ts';
 import { type Cell, type Column, heading, linkTo, paragraph, table, textCell, wholeCell } from './elements.ts';
 import type { View } from './view.ts';

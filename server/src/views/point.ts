@@ -11,7 +11,7 @@ import { budgetBars } from '../pictures/plots/budget-bars.ts';
 import { historyPlot } from '../pictures/plots/history-plot.ts';
 import { sectionDrawing } from '../pictures/section/drawing.ts';
 import { sectionOf } from '../pictures/section/section.ts';
-import { quantityInfo } from '../quantity/quantity-names.ts';
+import { quantityInfo } from '../quantity/quantities.ts';
 import { heading, list, paragraph } from './elements.ts';
 import { expectedState } from './expected-state.ts';
 import { findingList } from './finding-list.ts';

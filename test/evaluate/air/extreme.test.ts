@@ -10,7 +10,7 @@ import type { AirState } from '../../../server/src/physics/air/moist-air.ts';
 import { dewPoint, relativeHumidity, relativeHumidityAt } from '../../../server/src/physics/air/quantities.ts';
 import { saturatedVapourPressure } from '../../../server/src/physics/air/saturated-vapour.ts';
 import { vapourPressureFromMixingRatio } from '../../../server/src/physics/air/vapour-pressure.ts';
-import { QUANTITY_NAMES } from '../../../server/src/quantity/quantity-names.ts';
+import { QUANTITY_NAMES } from '../../../server/src/quantity/quantities.ts';
 import { steps } from '../../physics/numeric.ts';
 import { evaluatedSpace, there } from '../evaluated-site.ts';
 

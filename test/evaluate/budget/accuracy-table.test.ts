@@ -4,7 +4,7 @@
  * states.
  */
 import { expect, it } from 'vitest';
-import type { QuantityName } from '../../../server/src/quantity/quantity-names.ts';
+import type { QuantityName } from '../../../server/src/quantity/quantities.ts';
 import { steps } from '../../physics/numeric.ts';
 import { assessedPoint } from '../assessed-point.ts';
 import { there } from '../evaluated-site.ts';

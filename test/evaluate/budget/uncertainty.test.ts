@@ -11,8 +11,8 @@ import type { Budget, BudgetContribution } from '../../../server/src/evaluate/bu
 import { linearityOf } from '../../../server/src/evaluate/budget/linearity.ts';
 import type { MeasuredInput } from '../../../server/src/evaluate/budget/measurement.ts';
 import { dewPointAt } from '../../../server/src/physics/air/quantities.ts';
-import { quantityOf } from '../../../server/src/physics/air/quantity-of-state.ts';
 import { saturatedVapourPressure } from '../../../server/src/physics/air/saturated-vapour.ts';
+import { quantityOf } from '../../../server/src/physics/air/state-quantities.ts';
 import { type Draw, normal, propagateDistributions, rectangular } from '../../physics/monte-carlo.ts';
 import { centralDifference, relativeDifference } from '../../physics/numeric.ts';
 

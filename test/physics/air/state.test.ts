@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { AirState, HumidityQuantity } from '../../../server/src/physics/air/moist-air.ts';
-import { quantityOf } from '../../../server/src/physics/air/quantity-of-state.ts';
 import { saturationPressureOverWater } from '../../../server/src/physics/air/saturation.ts';
 import { airState, airStateFromRelativeHumidityAndDewPoint } from '../../../server/src/physics/air/state.ts';
+import { HUMIDITY_QUANTITIES, quantityOf } from '../../../server/src/physics/air/state-quantities.ts';
 import { anyBetween } from '../any-between.ts';
-import { HUMIDITY_QUANTITIES } from '../humidity-quantities.ts';
 import { relativeDifference } from '../numeric.ts';
 
 const air = (airCelsius: number, pressure: number, quantity: HumidityQuantity, value: number) =>

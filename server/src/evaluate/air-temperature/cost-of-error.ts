@@ -5,8 +5,8 @@
 import { valueIfOk } from '../../base/outcome.ts';
 import { remembered } from '../../base/remembered.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
-import { partialsOf } from '../../physics/metrology/partials.ts';
-import { QUANTITY_NAMES, type QuantityName } from '../../quantity/quantity-names.ts';
+import { partialsOf } from '../../physics/air/state-quantities.ts';
+import { QUANTITY_NAMES, type QuantityName } from '../../quantity/quantities.ts';
 import type { PhaseEnvelope } from '../air/envelope.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
 import { type WorstState, worstOverPhases } from '../air/worst-fact.ts';

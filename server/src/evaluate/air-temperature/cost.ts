@@ -4,7 +4,7 @@
  */
 import { succeed, valueIfOk } from '../../base/outcome.ts';
 import { rememberedOf } from '../../base/remembered.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import { type WorstState, worstFact } from '../air/worst-fact.ts';
 import { cornerOf } from '../facts/corner.ts';

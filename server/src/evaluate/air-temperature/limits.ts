@@ -1,5 +1,5 @@
 /** What errors of the air temperature may cost a report. */
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import { boundIf, figureBound, type Limit, limit, partBound, writtenBound } from '../facts/limit.ts';
 import { type ResolvedPoint, toleranceOf } from '../resolved/resolved-point.ts';
 import { airTemperatureCost, airTemperatureError } from './cost.ts';

@@ -2,7 +2,7 @@
 import { valueIfOk } from '../../base/outcome.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import { worstFact, worstOverPhases } from '../air/worst-fact.ts';
 import type { Computed } from '../facts/declared-fact.ts';

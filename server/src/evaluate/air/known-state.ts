@@ -6,7 +6,7 @@ import { airState, airStateFromRelativeHumidityAndDewPoint } from '../../physics
 import type { StateProblem } from '../../physics/air/state-problem.ts';
 import type { Formula } from '../../physics/formula.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { cornerOf, formulaLeftByQuantity, formulasAt, wordsOfOutside } from '../facts/corner.ts';
 import { derivationOf, quantityValue } from '../facts/quantity-value.ts';
 

@@ -1,6 +1,6 @@
 /** What it costs a report that its pressure is only that of the altitude. */
 import { valueIfOk } from '../../base/outcome.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { Computed } from '../facts/declared-fact.ts';
 import { derivationOf, quantityValue } from '../facts/quantity-value.ts';
 import type { ReportPressures } from './report-pressures.ts';

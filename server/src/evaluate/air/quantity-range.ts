@@ -1,7 +1,7 @@
 /** The range that each quantity of humid air takes in a space. */
 import { valueIfOk } from '../../base/outcome.ts';
 import { remembered } from '../../base/remembered.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { formulaLeftByQuantity } from '../facts/corner.ts';
 import type { Computed } from '../facts/declared-fact.ts';
 import type { Fact } from '../facts/fact.ts';

@@ -1,6 +1,6 @@
 /** The facts of a space are declared with these. */
 import type { Dimension } from '../../quantity/dimension.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import {
   declaredFact,
   type FactDeclaration,

@@ -4,7 +4,7 @@ import type { AirState } from '../../physics/air/moist-air.ts';
 import { combineContributions } from '../../physics/metrology/budget.ts';
 import { type StatedAs, standardUncertaintyOf } from '../../physics/metrology/standard-uncertainty.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { cornerOf } from '../facts/corner.ts';
 import type { Corner, FactInput } from '../facts/fact.ts';
 import { bestImprovement, type Improvement } from './improvement.ts';

@@ -1,5 +1,5 @@
 /** What the uncertainty of a report is held against. */
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import { boundIf, type Limit, limit, partBound, writtenBound } from '../facts/limit.ts';
 import { type ResolvedPoint, toleranceOf } from '../resolved/resolved-point.ts';
 import { expandedUncertainty } from './uncertainty-facts.ts';

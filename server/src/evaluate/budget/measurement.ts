@@ -4,10 +4,11 @@
  */
 import { valueIfOk } from '../../base/outcome.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
+import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../physics/air/partials.ts';
 import { relativeHumidityAt } from '../../physics/air/quantities.ts';
+import { partialsOf } from '../../physics/air/state-quantities.ts';
 import { vapourPressureFromRelativeHumidity } from '../../physics/air/vapour-pressure.ts';
-import { partialsOf, partialsOfDewPointAt, partialsOfVapourPressure } from '../../physics/metrology/partials.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import { quantityValue } from '../facts/quantity-value.ts';
 
 export interface Measurement {

@@ -1,7 +1,7 @@
 /** What a signal adds to the reported value: errors of output and receiver, and resolution. */
 import { standardUncertaintyOf } from '../../physics/metrology/standard-uncertainty.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import type { FactInput } from '../facts/fact.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type AnalogueUse, countOf, type SignalUse } from '../resolved/signal-use.ts';

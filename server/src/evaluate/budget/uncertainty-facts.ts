@@ -2,7 +2,7 @@
 import { COMBINED_UNCERTAINTY } from '../../physics/metrology/budget.ts';
 import { LINEARITY } from '../../physics/metrology/second-order.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import type { Derivation } from '../facts/declared-fact.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { derivationOf } from '../facts/quantity-value.ts';

@@ -2,7 +2,7 @@
 import type { Outcome } from '../../base/outcome.ts';
 import { remembered, rememberedOf } from '../../base/remembered.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import { extremeOf } from '../air/extreme.ts';
 import { completeSpace } from '../resolved/point-fact.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';

@@ -2,7 +2,7 @@
 import { upperFirst } from '../../base/words.ts';
 import { conformanceProbability } from '../../physics/metrology/decision.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import type { Budget } from './budget.ts';
 import { budgetNotes } from './uncertainty-facts.ts';
 

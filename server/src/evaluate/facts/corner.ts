@@ -3,12 +3,12 @@ import { valueIfOk } from '../../base/outcome.ts';
 import { COLDEST_POINT_CELSIUS } from '../../physics/air/dew-point.ts';
 import { enhancementLeavesFormula } from '../../physics/air/enhancement.ts';
 import type { AirState } from '../../physics/air/moist-air.ts';
-import { dewPoint, dewPointAt, frostPoint, relativeHumidity } from '../../physics/air/quantities.ts';
+import { dewPoint, relativeHumidity } from '../../physics/air/quantities.ts';
 import { SATURATION_OVER_WATER, saturationFormulaOverWater } from '../../physics/air/saturation.ts';
 import type { Formula, OutsideFormula } from '../../physics/formula.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import { formulaLeftBySaturation, type QuantityName } from '../../quantity/quantities.ts';
 import type { Corner } from './fact.ts';
 
 export function cornerOf(state: AirState, phase: string | undefined, speed?: number): Corner {
@@ -43,29 +43,7 @@ export function formulaLeftByQuantity(
   state: AirState,
   otherPressure?: number,
 ): OutsideFormula | undefined {
-  const ofState = formulaLeftBy(state);
-  if (ofState !== undefined) return ofState;
-  const { airCelsius, pressure } = state;
-  switch (name) {
-    case 'dew-point':
-    case 'dew-point-depression': {
-      const point = valueIfOk(dewPoint(state));
-      return point === undefined ? undefined : enhancementLeavesFormula(point, pressure, 'water');
-    }
-    case 'dew-point-at': {
-      const point = otherPressure === undefined ? undefined : valueIfOk(dewPointAt(state, otherPressure));
-      if (point === undefined || otherPressure === undefined) return undefined;
-      return enhancementLeavesFormula(point, otherPressure, 'water');
-    }
-    case 'frost-point': {
-      const point = valueIfOk(frostPoint(state));
-      return point === undefined ? undefined : enhancementLeavesFormula(point, pressure, 'ice');
-    }
-    case 'relative-humidity-ice':
-      return enhancementLeavesFormula(airCelsius, pressure, 'ice');
-    default:
-      return undefined;
-  }
+  return formulaLeftBy(state) ?? formulaLeftBySaturation(name, state, otherPressure);
 }
 
 const DIMENSION_OF_UNIT: Readonly<Record<string, Dimension>> = { degC: 'temperature', Pa: 'pressure' };

@@ -2,7 +2,7 @@
 import { EN_NUMBER } from '../../physics/metrology/decision.ts';
 import { WEIGHTED_LEAST_SQUARES } from '../../physics/metrology/drift-fit.ts';
 import { formatNumber, showEstimate, showQuantity } from '../../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { checkDue, lastCheckInput } from '../checks/due.ts';
 import { MONTH_SECONDS, secondsBetween } from '../facts/calendar.ts';
 import type { Derivation } from '../facts/declared-fact.ts';

@@ -2,8 +2,8 @@
 import type { Outcome } from '../../base/outcome.ts';
 import { remembered } from '../../base/remembered.ts';
 import type { Located } from '../../model/located.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { preparedReport } from '../budget/uncertainty.ts';
 import { checkDue } from '../checks/due.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';

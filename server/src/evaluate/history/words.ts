@@ -1,6 +1,6 @@
 /** What a history says in a few sentences, for hovers, lenses, drawings and reports. */
 import { formatNumber, showEstimate, showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { CONFIDENCE, FURTHEST_YEARS } from './drift-forecast.ts';
 import type { History } from './history.ts';
 import type { ProposedCheck } from './proposed-check.ts';

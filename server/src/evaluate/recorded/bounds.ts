@@ -2,8 +2,8 @@
 import type { Located } from '../../model/located.ts';
 import { roundDownToStep, roundUpToStep } from '../../physics/mathematics/sensible-steps.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import type { BoundedQuantity, RecordingSummary } from './summary.ts';
 

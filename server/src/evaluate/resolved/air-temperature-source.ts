@@ -2,7 +2,7 @@
 import type { Located } from '../../model/located.ts';
 import type { Point, Report } from '../../model/model-types.generated.ts';
 import type { Entry } from '../../model/read-file.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import { isUnread } from '../facts/unread.ts';
 import type { HeaterUse } from './heater.ts';

@@ -3,8 +3,8 @@ import { remembered } from '../../base/remembered.ts';
 import type { Located } from '../../model/located.ts';
 import type { Alarm } from '../../model/model-types.generated.ts';
 import type { AlarmDirection } from '../../physics/metrology/alarm.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
 import { isUnread } from '../facts/unread.ts';
 import type { ResolvedPoint } from './resolved-point.ts';
 

@@ -1,6 +1,6 @@
 /** The facts of a point are declared with these. */
 import type { Dimension } from '../../quantity/dimension.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import {
   type Computed,

@@ -1,6 +1,6 @@
 /** The range of every report of a point, and what the weather's pressure costs it. */
 import { exceeds } from '../../base/rounding.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { pressureEffect as effectInSpace } from '../air/pressure-effect.ts';
 import { type RangeEnd, rangeEnd, titleOfEnd } from '../air/quantity-range.ts';
 import { type ReportPressures, reportPressures } from '../air/report-pressures.ts';

@@ -8,8 +8,8 @@ import type {
   TransmitterModel,
 } from '../../model/model-types.generated.ts';
 import type { Entry } from '../../model/read-file.ts';
+import { isQuantityName, type QuantityName } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import { isQuantityName, type QuantityName } from '../../quantity/quantity-names.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
 import type { ModelCatalogue, ModelRef } from '../equipment/models.ts';
 import type { Facts } from '../facts/declared-fact.ts';

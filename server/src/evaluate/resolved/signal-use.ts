@@ -12,8 +12,8 @@ import type {
   VoltageSignal,
 } from '../../model/model-types.generated.ts';
 import { analogueCount, registerCount, registerRange } from '../../physics/electrical/resolution.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { QuantityRange } from '../../quantity/quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
 import type { ModelRef } from '../equipment/models.ts';
 import type { SiteSettings } from '../facts/site-settings.ts';
 import { isUnread } from '../facts/unread.ts';

@@ -3,7 +3,7 @@ import { groupedBy } from '../../base/grouped.ts';
 import type { VisitModel } from '../../model/file-models.ts';
 import type { CalendarDate, HeaterDuringCheck, Reading, VisitHeader } from '../../model/model-types.generated.ts';
 import { SALT_COVERAGE, SALT_IDS, type SaltHumidity, saltHumidity } from '../../physics/air/saturated-salts.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import { isUnread } from '../facts/unread.ts';
 import { saltUsed } from './salt-choices.ts';

@@ -12,7 +12,7 @@ import {
 import { COMBINED_UNCERTAINTY } from '../../physics/metrology/budget.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { budgetNotes } from '../budget/uncertainty-facts.ts';
 import { REPEATABILITY_NOTE, sourceInfo } from '../budget/uncertainty-source.ts';
 import type { Computed, Derivation } from '../facts/declared-fact.ts';

@@ -1,5 +1,5 @@
 /** What signals have to carry and to resolve, and what alarms have to stand. */
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import { boundIf, endBound, figureBound, type Limit, limit, partBound, writtenBound } from '../facts/limit.ts';
 import type { AlarmUse } from '../resolved/alarm-use.ts';
 import { highestReported, lowestReported } from '../resolved/report-range.ts';

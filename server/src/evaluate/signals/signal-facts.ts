@@ -1,7 +1,7 @@
 /** The facts of the signals: what one count is worth, what they carry, how much of that the envelope uses. */
 import { rememberedOf } from '../../base/remembered.ts';
 import { ANALOGUE_COUNT, COUNT_UNCERTAINTY } from '../../physics/electrical/resolution.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { rangeEnd } from '../air/quantity-range.ts';
 import { reportPressures } from '../air/report-pressures.ts';
 import type { Computed, Derivation } from '../facts/declared-fact.ts';

@@ -5,7 +5,7 @@ import type { RegisterFormat } from '../../model/model-types.generated.ts';
 import { registerRange } from '../../physics/electrical/resolution.ts';
 import { sensibleSpan } from '../../physics/mathematics/sensible-steps.ts';
 import { formatNumber } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { fromUsualUnit, inUsualUnit } from '../facts/usual-unit.ts';
 import { type AnalogueUse, countOf, type RegisterUse } from '../resolved/signal-use.ts';
 

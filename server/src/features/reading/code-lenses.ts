@@ -16,7 +16,7 @@ import { driftWords, proposedWords } from '../../evaluate/history/words.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { ReportEvaluation } from '../../evaluate/resolved/resolved-point.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { SEVERITIES } from '../../rules/rule.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import { extremesOf, shownRange } from '../support/envelope-ranges.ts';

@@ -1,6 +1,6 @@
 /** The page of a rule, a quantity or a key: the same text in the editor, in the terminal and in the documentation. */
 import { DIMENSIONS } from '../../quantity/dimension.ts';
-import { isQuantityName, QUANTITY_NAMES, quantityInfo } from '../../quantity/quantity-names.ts';
+import { isQuantityName, QUANTITY_NAMES, quantityInfo } from '../../quantity/quantities.ts';
 import type { Rule } from '../../rules/rule.ts';
 import { RULE_NAMES, ruleNamed } from '../../rules/rule-names.ts';
 import { keyNames, keyPage } from './explain-keys.ts';

@@ -7,7 +7,7 @@ import { type Fact, isKnown } from '../../evaluate/facts/fact.ts';
 import type { History } from '../../evaluate/history/history.ts';
 import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
 import { formatNumber } from '../../quantity/format-quantity.ts';
-import { isQuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { isQuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { readRange } from '../../quantity/read-quantity.ts';
 import { textOf } from '../../syntax/cursor.ts';
 import { type Location, locate } from '../../syntax/locate.ts';

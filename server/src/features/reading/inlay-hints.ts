@@ -10,7 +10,7 @@ import { enWords } from '../../evaluate/history/words.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { PointFact } from '../../evaluate/resolved/point-fact.ts';
 import { voltageAtProbe } from '../../evaluate/supply/facts.ts';
-import { isQuantityName } from '../../quantity/quantity-names.ts';
+import { isQuantityName } from '../../quantity/quantities.ts';
 import type { Origin } from '../../syntax/nodes.ts';
 import { entriesIn } from '../support/entries.ts';
 import { extremesOf, shownRange, spaceInPhase } from '../support/envelope-ranges.ts';

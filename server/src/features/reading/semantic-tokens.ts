@@ -3,7 +3,7 @@ import type { ParsedFile } from '../../analysis/parsed-file.ts';
 import { remembered } from '../../base/remembered.ts';
 import { overlaps, shiftRange, type TextRange } from '../../base/text-range.ts';
 import type { FileKind, SchemaNode } from '../../model/schema.ts';
-import { isQuantityName } from '../../quantity/quantity-names.ts';
+import { isQuantityName } from '../../quantity/quantities.ts';
 import { takeApart } from '../../quantity/value-form.ts';
 import type { Part, ScalarNode } from '../../syntax/nodes.ts';
 import { occurrencesInPart } from '../moving/occurrences.ts';

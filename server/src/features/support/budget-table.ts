@@ -3,7 +3,7 @@ import type { Budget } from '../../evaluate/budget/budget.ts';
 import { budgetSentences } from '../../evaluate/budget/words.ts';
 import { showCorner } from '../../evaluate/facts/fact.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { escapeMarkdown, sectionsTogether } from './markdown.ts';
 
 export function budgetTable(budget: Budget): string {

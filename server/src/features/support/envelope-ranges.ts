@@ -4,7 +4,7 @@ import { highest as highestOf, lowest as lowestOf } from '../../evaluate/air/qua
 import { inOnePhase, type SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import { showRange } from '../../quantity/format-quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 
 export interface QuantityExtremes {
   readonly lowest: KnownFact;

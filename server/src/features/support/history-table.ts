@@ -3,7 +3,7 @@ import type { History } from '../../evaluate/history/history.ts';
 import type { ReadingError } from '../../evaluate/history/reading-error.ts';
 import { historySentences, readingWords } from '../../evaluate/history/words.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { escapeMarkdown, sectionsTogether } from './markdown.ts';
 
 /** More readings than this are told by their number. */

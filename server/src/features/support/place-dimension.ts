@@ -1,7 +1,7 @@
 /** The dimension that a value has at its place in a file. */
 import type { FileKind, SchemaNode } from '../../model/schema.ts';
 import { DIMENSIONS, type Dimension } from '../../quantity/dimension.ts';
-import { isQuantityName, type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { isQuantityName, type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { textOf } from '../../syntax/cursor.ts';
 import type { Location } from '../../syntax/locate.ts';
 import { kindBeside, schemaAt, textBeside } from './schema-path.ts';

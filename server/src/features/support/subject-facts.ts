@@ -4,7 +4,7 @@ import { highest, lowest } from '../../evaluate/air/quantity-range.ts';
 import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { factsOfPoint, factsOfSpace as ownFactsOf } from '../../evaluate/all-facts.ts';
 import type { Fact } from '../../evaluate/facts/fact.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 
 export interface SubjectFacts {
   readonly subject: string;

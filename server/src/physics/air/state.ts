@@ -5,11 +5,12 @@
 import { fail, type Outcome, succeed } from '../../base/outcome.ts';
 import { checkValidity } from '../formula.ts';
 import { dewPointOfVapour, type NoSuchPoint } from './dew-point.ts';
-import { type KnownHumidity, vapourPressureOf } from './known-humidity.ts';
+
 import type { AirState } from './moist-air.ts';
 import { saturatedVapourPressure } from './saturated-vapour.ts';
 import { saturationFormulaOverWater } from './saturation.ts';
 import type { StateProblem } from './state-problem.ts';
+import { type KnownHumidity, vapourPressureOf } from './state-quantities.ts';
 import { vapourPressureFromDewPoint } from './vapour-pressure.ts';
 
 /** Relative humidity may exceed 1 by this much and count as saturated: it covers the rounding of computed inputs. */

@@ -2,7 +2,7 @@
 import type { MarkupElement, MarkupNode } from '../../base/markup.ts';
 import { remembered } from '../../base/remembered.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { placeOn, ticksBetween } from '../scale.ts';
 import { group, label, line, polygon, polyline, rectangle, type XY } from '../svg.ts';
 import { lineOfQuantity } from './curves.ts';

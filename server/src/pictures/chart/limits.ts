@@ -4,7 +4,7 @@ import type { Setting } from '../../evaluate/facts/site-settings.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import { type AlarmUse, alarmUses } from '../../evaluate/resolved/alarm-use.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { placeOn } from '../scale.ts';
 import { line, polyline, type XY } from '../svg.ts';
 import { lineOfQuantity } from './curves.ts';

@@ -1,7 +1,7 @@
 /** The envelopes of a space on the moist-air chart: areas, cut where the air is saturated. */
 import type { PhaseEnvelope } from '../../evaluate/air/envelope.ts';
 import { showRange } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { seriesClass } from '../picture-style.ts';
 import { polygon, rectangle, type XY } from '../svg.ts';
 import { type ChartItem, type ChartLayer, type LabelSpot, SWATCH } from './item.ts';

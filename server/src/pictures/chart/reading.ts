@@ -1,7 +1,7 @@
 /** What air a spot of the moist-air chart stands for, in numbers. */
 import { stateOfKnown } from '../../evaluate/air/known-state.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { valueAt } from '../scale.ts';
 import type { XY } from '../svg.ts';
 import { type ChartPlane, FRAME } from './plane.ts';

@@ -6,7 +6,7 @@ import { improvementWords } from '../../evaluate/budget/words.ts';
 import { showCorner } from '../../evaluate/facts/fact.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { seriesClass } from '../picture-style.ts';
 import { drawing, group, label, line, rectangle } from '../svg.ts';
 import { drawToleranceGauge, GAUGE_HEIGHT } from './budget-gauge.ts';

@@ -2,7 +2,7 @@
 import type { MarkupElement } from '../../base/markup.ts';
 import type { Budget } from '../../evaluate/budget/budget.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { seriesClass } from '../picture-style.ts';
 import { group, label, line, rectangle, type XY } from '../svg.ts';
 

@@ -4,7 +4,7 @@ import { daysAfter, daysBetween } from '../../evaluate/facts/calendar.ts';
 import { type Drift, driftOn } from '../../evaluate/history/drift-forecast.ts';
 import type { History } from '../../evaluate/history/history.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { type QuantityName, quantityInfo } from '../../quantity/quantity-names.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { placeOn, type Scale, ticksBetween } from '../scale.ts';
 import { group, label, line, rectangle, type XY } from '../svg.ts';
 

@@ -8,7 +8,7 @@ import type { History } from '../../evaluate/history/history.ts';
 import type { ReadingError } from '../../evaluate/history/reading-error.ts';
 import { historySentences, readingWords } from '../../evaluate/history/words.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { seriesClass } from '../picture-style.ts';
 import { circle, drawing, group, label, line, polygon, polyline, rectangle } from '../svg.ts';
 import { bandOn, daysAcross, frameOf, type HistoryPlane, PLANE, placeIn, planeOf, SIZE } from './history-plane.ts';

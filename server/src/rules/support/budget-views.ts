@@ -5,8 +5,8 @@ import { expandedUncertainty, improvedUncertainty } from '../../evaluate/budget/
 import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
+import type { QuantityName } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
-import type { QuantityName } from '../../quantity/quantity-names.ts';
 import type { Related } from '../rule.ts';
 
 /** A report with a tolerance and an uncertainty to hold against it. */

@@ -4,7 +4,7 @@ import type { SpaceEvaluation } from '../../evaluate/air/space.ts';
 import { isUnread } from '../../evaluate/facts/unread.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import type { SiteView } from '../rule.ts';
 
 export interface MissingInput {

@@ -10,7 +10,7 @@ import type { VisitModel } from '../../model/file-models.ts';
 import type { Located } from '../../model/located.ts';
 import type { Reading, Step } from '../../model/model-types.generated.ts';
 import type { Entry } from '../../model/read-file.ts';
-import { quantityInfo } from '../../quantity/quantity-names.ts';
+import { quantityInfo } from '../../quantity/quantities.ts';
 import { replaceInScalar } from '../../syntax/edit.ts';
 import type { FindingDraft, VisitedSite, VisitView } from '../rule.ts';
 import { changeTo } from './reference-fixes.ts';

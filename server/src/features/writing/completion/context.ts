@@ -4,7 +4,7 @@ import type { Workspace } from '../../../analysis/workspace.ts';
 import type { SpaceEvaluation } from '../../../evaluate/air/space.ts';
 import type { PointEvaluation } from '../../../evaluate/point.ts';
 import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../../model/schema.ts';
-import type { QuantityName } from '../../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../../quantity/quantities.ts';
 import { quantityAt } from '../../support/place-dimension.ts';
 import { schemaAt } from '../../support/schema-path.ts';
 import { visitIn } from '../../support/visit-places.ts';

@@ -3,7 +3,7 @@
 import type { SpaceEvaluation } from '../../../evaluate/air/space.ts';
 import type { PointEvaluation } from '../../../evaluate/point.ts';
 import { DIMENSIONS } from '../../../quantity/dimension.ts';
-import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../../../quantity/quantity-names.ts';
+import { QUANTITY_NAMES, type QuantityName, quantityInfo } from '../../../quantity/quantities.ts';
 import { extremesOf, shownRange } from '../../support/envelope-ranges.ts';
 import type { CompletionItem, SnippetPiece } from './completion-item.ts';
 import type { CompletionContext } from './context.ts';

@@ -1,8 +1,8 @@
 /** How the value of a key is written: the text that completion puts behind the colon, with places to type in. */
 import { branchOf, type FileKind, resolveSchema, type SchemaNode } from '../../../model/schema.ts';
 import { DIMENSIONS, type Dimension, unitOf } from '../../../quantity/dimension.ts';
-import type { QuantityName } from '../../../quantity/quantity-names.ts';
-import { isQuantityName } from '../../../quantity/quantity-names.ts';
+import type { QuantityName } from '../../../quantity/quantities.ts';
+import { isQuantityName } from '../../../quantity/quantities.ts';
 import { takeApart } from '../../../quantity/value-form.ts';
 import { dimensionOf } from '../../support/place-dimension.ts';
 import type { SnippetPiece } from './completion-item.ts';

@@ -1,5 +1,5 @@
 /** Words that a value may be, each with its meaning; and values with a unit as they usually are. */
-import { isQuantityName } from '../../../quantity/quantity-names.ts';
+import { isQuantityName } from '../../../quantity/quantities.ts';
 import { dimensionOf } from '../../support/place-dimension.ts';
 import { type CompletionItem, plainItem, withDetail } from './completion-item.ts';
 import type { CompletionContext } from './context.ts';

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { AirState } from '../../../server/src/physics/air/moist-air.ts';
+import { partialsOfDewPointAt, partialsOfVapourPressure } from '../../../server/src/physics/air/partials.ts';
 import { dewPointAt } from '../../../server/src/physics/air/quantities.ts';
-import { quantityOf, type StateQuantity } from '../../../server/src/physics/air/quantity-of-state.ts';
 import { saturatedVapourPressure } from '../../../server/src/physics/air/saturated-vapour.ts';
-import { vapourPressureFromRelativeHumidity } from '../../../server/src/physics/air/vapour-pressure.ts';
 import {
+  HUMIDITY_QUANTITIES,
   partialsOf,
-  partialsOfDewPointAt,
-  partialsOfVapourPressure,
-} from '../../../server/src/physics/metrology/partials.ts';
-import { HUMIDITY_QUANTITIES } from '../humidity-quantities.ts';
+  quantityOf,
+  type StateQuantity,
+} from '../../../server/src/physics/air/state-quantities.ts';
+import { vapourPressureFromRelativeHumidity } from '../../../server/src/physics/air/vapour-pressure.ts';
 import { centralDifference, relativeDifference } from '../numeric.ts';
 
 const QUANTITIES: readonly StateQuantity[] = [...HUMIDITY_QUANTITIES, 'air-temperature', 'density'];
