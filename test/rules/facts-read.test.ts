@@ -26,6 +26,7 @@ function listening(rule: Rule, check: Check): Check {
   return (view) => {
     looking = rule;
     const found = check(view);
+    for (const { related, fixes } of found) [related?.(), fixes?.()];
     looking = undefined;
     for (const { facts = [] } of found) for (const { id } of facts) shown.get(rule.name)?.add(id);
     return found;

@@ -42,8 +42,11 @@ export interface SiteRecording extends ReadRecording {
 /** @param before an earlier analysis of the file; the result is the same without it, only later */
 export function analyse(parsed: ParsedFile, workspace: WorkspaceFacts, before?: Analysis): Analysis {
   const { content, raw, severities } = findIn(parsed, workspace, before);
-  const placeOf: PlaceFinder = (file, origin) =>
-    file === parsed.file ? parsed.rangeOf(origin) : workspace.parsed(file)?.rangeOf(origin);
+  const placeOf: PlaceFinder = (file, origin) => {
+    if (file === parsed.file) return parsed.rangeOf(origin);
+    // Asked late, another file may have been let go or changed since.
+    return workspace.parsed(file)?.rangeIfThere(origin);
+  };
   const settled = (found: readonly RawFinding[]): Finding[] =>
     found.flatMap((finding) => settle(finding, parsed.file, placeOf, severities) ?? []);
   const acceptances = acceptancesOf(parsed);

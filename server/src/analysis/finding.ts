@@ -33,14 +33,9 @@ export interface Finding {
   readonly fixes: readonly Fix[];
 }
 
-/** By place, then rule, then message, so that two runs give the same order. */
+/** By place, then rule; what one rule says of one place stays in the order in which it was said. */
 export function compareFindings(one: Finding, other: Finding): number {
-  return (
-    one.range.start - other.range.start ||
-    one.range.end - other.range.end ||
-    compareText(one.rule, other.rule) ||
-    compareText(one.message, other.message)
-  );
+  return one.range.start - other.range.start || one.range.end - other.range.end || compareText(one.rule, other.rule);
 }
 
 function compareText(one: string, other: string): number {

@@ -19,6 +19,8 @@ export interface ParsedFile {
   readonly lines: LineIndex;
   /** The place of an origin in the file as it stands. */
   rangeOf(origin: Origin): TextRange;
+  /** As `rangeOf`, also for what was read of this file before it was read anew; undefined where it is there no more. */
+  rangeIfThere(origin: Origin): TextRange | undefined;
 }
 
 /** @param before an earlier version of the file, whose unchanged parts are kept */
@@ -39,7 +41,15 @@ export function parseSource(file: string, kind: FileKind, text: string, before?:
       const offset = offsetsOf(tree).get(part) ?? 0;
       return { start: offset + start, end: offset + end };
     },
+    rangeIfThere({ part, start, end }) {
+      const offset = offsetsOf(tree).get(part) ?? tree.parts.find((placed) => isSame(placed.part, part))?.offset;
+      return offset === undefined ? undefined : { start: offset + start, end: offset + end };
+    },
   };
+}
+
+function isSame(one: Part, other: Part): boolean {
+  return one.text === other.text && one.path.join('/') === other.path.join('/');
 }
 
 const offsetsOf = remembered(

@@ -1,8 +1,9 @@
 /** Runs the rules over what they look at and turns their drafts into findings. */
+import { withLazyFields } from '../base/lazy-fields.ts';
 import type { TextRange } from '../base/text-range.ts';
 import type { Severity as SiteSeverity } from '../model/model-types.generated.ts';
 import { RULES } from '../rules/registry.generated.ts';
-import type { FindingDraft, Rule, RuleChecks } from '../rules/rule.ts';
+import type { FindingDraft, FixDraft, Related, Rule, RuleChecks } from '../rules/rule.ts';
 import type { Origin } from '../syntax/nodes.ts';
 import type { FileEdit, Finding, Fix, RelatedPlace } from './finding.ts';
 
@@ -50,31 +51,31 @@ export function settle(
   const wanted = severityOf(rule.name);
   const range = placeOf(file, draft.origin);
   if (wanted === 'off' || range === undefined) return undefined;
-  const { definedAt } = draft.origin;
-  const related: RelatedPlace[] = [];
-  const point = (message: string, inFile: string, origin: Origin): void => {
-    const place = placeOf(inFile, origin);
-    if (place !== undefined) related.push({ message, file: inFile, range: place });
-  };
-  if (definedAt !== undefined) point('The alias stands for this.', file, definedAt);
-  for (const { message, origin, file: other } of draft.related ?? []) point(message, other ?? file, origin);
-  return {
+  const settled = {
     rule: rule.name,
     severity: wanted ?? draft.severity ?? rule.severity,
     message: draft.message,
     subject,
     range,
     facts: draft.facts ?? [],
-    related,
-    fixes: (draft.fixes ?? []).flatMap((fix) => settleFix(fix, file, placeOf) ?? []),
   };
+  return withLazyFields<typeof settled, Pick<Finding, 'related' | 'fixes'>>(settled, {
+    related: () => relatedPlaces(draft, file, placeOf),
+    fixes: () => (draft.fixes?.() ?? []).flatMap((fix) => settleFix(fix, file, placeOf) ?? []),
+  });
 }
 
-function settleFix(
-  fix: NonNullable<FindingDraft['fixes']>[number],
-  file: string,
-  placeOf: PlaceFinder,
-): Fix | undefined {
+function relatedPlaces(draft: FindingDraft, file: string, placeOf: PlaceFinder): readonly RelatedPlace[] {
+  const { definedAt } = draft.origin;
+  const alias = definedAt === undefined ? [] : [{ message: 'The alias stands for this.', origin: definedAt }];
+  return [...alias, ...(draft.related?.() ?? [])].flatMap(({ message, origin, ...other }: Related) => {
+    const inFile = other.file ?? file;
+    const range = placeOf(inFile, origin);
+    return range === undefined ? [] : [{ message, file: inFile, range }];
+  });
+}
+
+function settleFix(fix: FixDraft, file: string, placeOf: PlaceFinder): Fix | undefined {
   const edits: FileEdit[] = [];
   for (const edit of fix.edits) {
     const range = edit === undefined ? undefined : placeOf(edit.file ?? file, edit);

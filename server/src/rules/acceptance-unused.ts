@@ -31,6 +31,6 @@ function unused(idle: IdleAcceptance, { ruleNames }: AcceptanceView): FindingDra
       : `“${name}” is no rule, so that nothing is accepted here.${hint}`,
     origin,
     subject,
-    fixes: [...(near === undefined ? [] : [changeAcceptedRule(idle, near)]), removeAcceptance(idle)],
+    fixes: () => [...(near === undefined ? [] : [changeAcceptedRule(idle, near)]), removeAcceptance(idle)],
   };
 }

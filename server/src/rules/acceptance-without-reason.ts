@@ -25,6 +25,6 @@ function withoutReason(idle: IdleAcceptance): FindingDraft {
         : `A colon stands between the rule and the reason, and without it the finding stays: # accept ${idle.rule}: reason.`,
     origin: idle.origin,
     subject: idle.subject,
-    fixes: colon === undefined ? [] : [colon],
+    fixes: () => (colon === undefined ? [] : [colon]),
   };
 }

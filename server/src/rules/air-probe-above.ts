@@ -27,8 +27,8 @@ export const rule: Rule = {
         {
           message: `The air-temperature probe is above the heated head, and the air may be as slow as ${slowestWords(slowest)}; under ${limit} the probe sits in the warm plume. Mount it below.`,
           origin: position.origin,
-          related: [...heaterIsOn(view), slowestIs(slowest)],
-          fixes: [
+          related: () => [...heaterIsOn(view), slowestIs(slowest)],
+          fixes: () => [
             {
               title: 'Mount it below the humidity probe; it must be moved on site',
               kind: 'choice',

@@ -22,8 +22,8 @@ export const rule: Rule = {
           message:
             'The air-temperature probe is downstream of the heated head, in its warm wake. Mount it upstream or beside.',
           origin: position.origin,
-          related: heaterIsOn(view),
-          fixes: [
+          related: () => heaterIsOn(view),
+          fixes: () => [
             {
               title: 'Mount it upstream of the humidity probe; it must be moved on site',
               kind: 'choice',

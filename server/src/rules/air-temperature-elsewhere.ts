@@ -32,8 +32,8 @@ export const rule: Rule = {
           origin: report.value.airTemperature?.origin ?? report.origin,
           severity: apart ? 'error' : 'warning',
           facts: [here, there].flatMap((range) => (range === undefined ? [] : [range.lowest, range.highest])),
-          related: [{ message: `${tag} is in ${elsewhere.id}.`, origin: entry.keyOrigin }],
-          fixes: [...assignOwnProbe(view, report, 'choice'), ...addAirTemperatureProbe(view, evaluated)],
+          related: () => [{ message: `${tag} is in ${elsewhere.id}.`, origin: entry.keyOrigin }],
+          fixes: () => [...assignOwnProbe(view, report, 'choice'), ...addAirTemperatureProbe(view, evaluated)],
         };
       }),
   },

@@ -33,7 +33,7 @@ export const rule: Rule = {
           message: `The ${title} is computed for air of ${taken}; it is off by up to ${showFact(error)}${atCorner(error)}, over its tolerance of ${limit}. Measure the air temperature with an unheated probe.`,
           origin: airTemperature.origin,
           facts: [error],
-          related: [
+          related: () => [
             ...worstPhase(view.space, error),
             { message: `The tolerance is ${limit}.`, origin: tolerance.origin },
           ],

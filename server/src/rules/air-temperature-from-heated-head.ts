@@ -28,8 +28,8 @@ export const rule: Rule = {
           message: `The ${quantityInfo(quantity).title} is computed with the temperature of the heated head${cost}. Assign an unheated air-temperature probe.`,
           origin: report.value.airTemperature?.origin ?? report.origin,
           facts: isKnown(error) ? [error] : [],
-          related: [...heaterIsOn(view), ...(isKnown(error) ? worstPhase(view.space, error) : [])],
-          fixes: [...assignOwnProbe(view, report, 'choice'), ...addAirTemperatureProbe(view, evaluated)],
+          related: () => [...heaterIsOn(view), ...(isKnown(error) ? worstPhase(view.space, error) : [])],
+          fixes: () => [...assignOwnProbe(view, report, 'choice'), ...addAirTemperatureProbe(view, evaluated)],
         };
       }),
   },

@@ -39,9 +39,9 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
       {
         message: `The ${title} takes its air temperature from ${tag}, which has no air-temperature probe. Assign a probe of this point.`,
         origin: report.value.airTemperature?.origin ?? origin,
-        related:
+        related: () =>
           entry === undefined ? [] : [{ message: `${tag} has no air-temperature probe.`, origin: entry.keyOrigin }],
-        fixes: [...assignOwnProbe(view, report, 'choice'), ...addProbe],
+        fixes: () => [...assignOwnProbe(view, report, 'choice'), ...addProbe],
       },
     ];
   }
@@ -55,7 +55,7 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
       {
         message: `The ${title} takes its air temperature from the air-temperature probe, and the point has none. Add the probe, or take the temperature of the humidity probe, which is not heated.`,
         origin: report.value.airTemperature?.origin ?? origin,
-        fixes: [...addProbe, ...(view.heater.known ? [unheated] : [])],
+        fixes: () => [...addProbe, ...(view.heater.known ? [unheated] : [])],
       },
     ];
   }
@@ -64,8 +64,8 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
     {
       message: `The ${title} needs the air temperature, but the head is heated and the point has no air-temperature probe. Add a probe and assign it, or report the dew point instead.`,
       origin,
-      related: heaterIsOn(view),
-      fixes: [...addProbe, ...reportDewPointInstead(view, evaluated), ...switchHeaterOff(view)],
+      related: () => heaterIsOn(view),
+      fixes: () => [...addProbe, ...reportDewPointInstead(view, evaluated), ...switchHeaterOff(view)],
     },
   ];
 }

@@ -39,7 +39,7 @@ function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDra
       message: `${clears}, and noise alone moves the reading by ${showFact(least)}${atCorner(least)}: the alarm chatters. Let it clear further inwards.`,
       origin: (clear ?? limit).origin,
       facts: [least],
-      fixes: clearInwards(view, alarm),
+      fixes: () => clearInwards(view, alarm),
     },
   ];
 }

@@ -35,7 +35,7 @@ function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
       message: `With the ${title} one tolerance beyond its limit, ${name} stays silent with a probability of ${showFact(missed)}${atCorner(missed)}, over 5 %. Lessen the uncertainty, or set the limit at ${showFact(guarded)}.`,
       origin: limit.origin,
       facts: [missed, guarded],
-      fixes: setInwards(alarm, guarded),
+      fixes: () => setInwards(alarm, guarded),
     },
   ];
 }

@@ -32,10 +32,11 @@ function outside(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
     {
       message: `The alarm ${alarm.name} on the ${title} is set ${limitWords(alarm)}: ${sounds.join(', and ')}. Widen the span or move the limit.`,
       origin: alarm.limit.origin,
-      related: carriers.map(({ name, located }) => ({
-        message: `${name} is here.`,
-        origin: located.keyOrigin ?? located.origin,
-      })),
+      related: () =>
+        carriers.map(({ name, located }) => ({
+          message: `${name} is here.`,
+          origin: located.keyOrigin ?? located.origin,
+        })),
     },
   ];
 }

@@ -37,7 +37,7 @@ function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDr
       message: `The alarm ${name} is set ${limitWords(alarm)}, and the envelope takes the ${title} ${isOver ? 'up' : 'down'} to ${showFact(end)}${atCorner(end)}: in the air that this file describes it ${sounds}. Write the excursion into the envelope, or move the limit.`,
       origin: limit.origin,
       facts: [end],
-      related: worstPhase(view.space, end),
+      related: () => worstPhase(view.space, end),
     },
   ];
 }

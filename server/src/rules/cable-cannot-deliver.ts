@@ -24,8 +24,8 @@ export const rule: Rule = {
           message: `The point takes ${showFact(asked)}, and this cable brings ${showFact(limit)} at most. ${conductorWords(view)}`,
           origin: cable.origin,
           facts: isKnown(needed) ? [asked, limit, needed] : [asked, limit],
-          related: heaterIsOn(view),
-          fixes: useConductor(view),
+          related: () => heaterIsOn(view),
+          fixes: () => useConductor(view),
         },
       ];
     },

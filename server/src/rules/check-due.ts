@@ -32,5 +32,5 @@ function due(view: PointEvaluation): readonly FindingDraft[] {
       ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on it may have drifted further than its uncertainties allow for. Check it, and write the day down.`
       : `The check of this point is due on ${next.due}, ${every} after that of ${last.date}. Plan it, and write the day down once it is made.`;
   const origin = last.file === undefined ? last.origin : interval.origin;
-  return [{ message, origin, facts: [left], related: lastVisitIs(next) }];
+  return [{ message, origin, facts: [left], related: () => lastVisitIs(next) }];
 }

@@ -27,7 +27,7 @@ function missing({ point, entry }: PointEvaluation): readonly FindingDraft[] {
       message:
         'Nothing says how often this point is checked, so that nothing limits its drift. Plan its checks: an interval, a method, and the date of the last one.',
       origin: keyOrigin,
-      fixes: [
+      fixes: () => [
         {
           title:
             'Plan a check against a reference instrument every 12 months; the date of the last one is yours to give',

@@ -43,8 +43,8 @@ function invalid({ id, humidity, located }: PlannedSalt, plan: SaltPlan, salts: 
     {
       message: `${id} is no fixed point at ${showQuantity(plan.at.value.value, 'temperature')}: ${wordsOfOutside(humidity.problem)}. Check at another temperature, or over another salt.`,
       origin: located.origin,
-      related: [{ message: 'The temperature of the check is here.', origin: plan.at.origin }],
-      fixes: fittingSalts(plan, salts),
+      related: () => [{ message: 'The temperature of the check is here.', origin: plan.at.origin }],
+      fixes: () => fittingSalts(plan, salts),
     },
   ];
 }
@@ -55,7 +55,7 @@ function conflicting({ id, conflict, located }: PlannedSalt, plan: SaltPlan, sal
     {
       message: `${id} is no salt for a probe that is exposed to ${conflict.exposure}: ${conflict.reason}. Use another salt.`,
       origin: located.origin,
-      fixes: fittingSalts(plan, salts),
+      fixes: () => fittingSalts(plan, salts),
     },
   ];
 }
@@ -76,7 +76,7 @@ function notSpanning({ facts }: PointEvaluation, plan: SaltPlan, salts: Salts): 
       message: `At work the sensor sees ${showFact(lowest)} to ${showFact(highest)}${inCorner(end)}, and the salts give ${saltWords(driest, wettest)} at ${showQuantity(plan.at.value.value, 'temperature')}: they say nothing of the ${leaves} end. Choose salts on either side.`,
       origin: salts.origin,
       facts: [lowest, highest, ...readings],
-      fixes: fittingSalts(plan, salts),
+      fixes: () => fittingSalts(plan, salts),
     },
   ];
 }

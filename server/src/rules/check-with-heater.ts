@@ -41,8 +41,8 @@ function heatedMeanwhile(view: PointEvaluation): readonly FindingDraft[] {
       message: `The plan does not say whether the heater works during the salt check${numbers}. Switch it off for the check and say so.`,
       origin: method.origin,
       facts: first === undefined ? [] : [first.expected, first.heated],
-      related: heaterIsOn(view),
-      fixes: [
+      related: () => heaterIsOn(view),
+      fixes: () => [
         {
           title: 'Switch the heater off during the check',
           kind: 'choice',
@@ -65,7 +65,7 @@ function readWithoutAWord({ file, model, visited }: VisitView): readonly Finding
       message: `The reading over the salt does not say whether the heater of ${tag} worked, and a heated sensor sees less than the salt gives. Write down whether it was off or on.`,
       origin,
       subject: tag,
-      fixes: [
+      fixes: () => [
         { title: 'Write down that the heater was off', kind: 'choice', edits: [edit('off')] },
         { title: 'Write down that the heater was on', kind: 'choice', edits: [edit('on')] },
       ],

@@ -31,11 +31,11 @@ export const rule: Rule = {
           message: `${first.words}. Say frost-point where that is meant.`,
           origin: first.origin,
           facts: first.facts,
-          related: [
+          related: () => [
             ...first.facts.slice(0, 1).flatMap((fact) => worstPhase(view.space, fact)),
             ...others.map(({ words, origin }) => ({ message: `${words}.`, origin })),
           ],
-          fixes: sayFrostPoint(view),
+          fixes: () => sayFrostPoint(view),
         },
       ];
     },

@@ -43,8 +43,8 @@ export const rule: Rule = {
           message: `The probe is mounted ${attitude.value === 'head-up' ? 'with its head up' : 'horizontally'}, and ${wet.words}: what condenses runs along the stem to the sensor. Mount it with the head down.`,
           origin: attitude.origin,
           facts: [wet.fact],
-          related: worstPhase(view.space, wet.fact),
-          fixes: [{ title: 'Mount it with the head down: it needs another bore', kind: 'choice', edits }],
+          related: () => worstPhase(view.space, wet.fact),
+          fixes: () => [{ title: 'Mount it with the head down: it needs another bore', kind: 'choice', edits }],
         },
       ];
     },

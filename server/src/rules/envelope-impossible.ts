@@ -72,8 +72,8 @@ function impossiblePhase(phase: PhaseEvaluation, { located, facts }: SpaceEvalua
       message: words(kind, found, limit),
       origin: envelope.humidity.origin,
       facts: [found, limit],
-      related: [related],
-      fixes: clip(phase, impossible),
+      related: () => [related],
+      fixes: () => clip(phase, impossible),
     },
   ];
 }

@@ -29,8 +29,8 @@ export const rule: Rule = {
           message: `The highest dew point, ${showFact(highestDewPoint)}, lies above the lowest air temperature, ${showFact(lowestTemperature)}: the envelope is cut at saturation and reaches ${corner}. Where the two move together, give the dew-point depression instead.`,
           origin: envelope.humidity.origin,
           facts: [highestDewPoint, lowestTemperature],
-          related: [{ message: 'The air temperature of the envelope.', origin: envelope.temperature.origin }],
-          fixes: giveDepression(phase, cut),
+          related: () => [{ message: 'The air temperature of the envelope.', origin: envelope.temperature.origin }],
+          fixes: () => giveDepression(phase, cut),
         };
       }),
   },

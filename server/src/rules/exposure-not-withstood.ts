@@ -24,7 +24,7 @@ export const rule: Rule = {
         return {
           message: `The space exposes the ${words} to ${names}, which the model ${id} does not list. Choose a model that withstands it.`,
           origin: named.origin,
-          related: [
+          related: () => [
             ...unlisted.map(({ value, origin }) => ({ message: `The space exposes to ${value}.`, origin })),
             { message: 'What the model withstands.', origin: withstands.origin, file },
           ],

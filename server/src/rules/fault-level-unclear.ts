@@ -31,7 +31,7 @@ export const rule: Rule = {
 function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[] {
   const fault = faultLevel(use, view.settings);
   const alarm = view.alarms.find(({ quantity }) => quantity === use.quantity);
-  const fixes = showFaultAs(use, alarm);
+  const fixes = () => showFaultAs(use, alarm);
   const { name } = use;
   if (fault?.kind === 'not-given') {
     if (alarm === undefined) return [];
@@ -39,7 +39,7 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
       {
         message: `${name} feeds the alarm ${alarm.name} and does not say what it shows on a fault: a failed probe may leave the alarm silent. ${mendWords(use)}, outside the readings of NAMUR NE 43.`,
         origin: use.located.keyOrigin ?? use.located.origin,
-        related: [
+        related: () => [
           { message: `The alarm ${alarm.name} is here.`, origin: alarm.located.keyOrigin ?? alarm.located.origin },
         ],
         fixes,
@@ -55,7 +55,7 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
       message: `On a fault ${name} goes to ${showFact(fact)}, ${why}. ${mendWords(use)}.`,
       origin: byDefault ? (use.located.keyOrigin ?? use.located.origin) : given.origin,
       facts: [fact],
-      related: byDefault ? [{ message: 'The defaults of the site say so here.', origin: given.origin }] : [],
+      related: () => (byDefault ? [{ message: 'The defaults of the site say so here.', origin: given.origin }] : []),
       fixes,
     },
   ];

@@ -62,8 +62,8 @@ function unnamed(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
       origin: space.keyOrigin,
       subject: space.id,
       facts: implied.flatMap(({ facts }) => facts),
-      related: implied.flatMap(({ related }) => related),
-      fixes: [nameHazards(space, hazards)],
+      related: () => implied.flatMap(({ related }) => related),
+      fixes: () => [nameHazards(space, hazards)],
     },
   ];
 }

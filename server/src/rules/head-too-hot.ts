@@ -39,11 +39,11 @@ export const rule: Rule = {
           message: `The head reaches ${showFact(hottest)}${atCorner(hottest)}, over the ${limit} that the model ${ref.id} bears. ${mendWords(needed, lower)}`,
           origin: heater.rise.origin,
           facts: lower === undefined ? [hottest] : [hottest, lower],
-          related: [
+          related: () => [
             ...worstPhase(space, hottest),
             { message: `The model bears up to ${limit}.`, origin: range.origin, file: ref.file },
           ],
-          fixes: [
+          fixes: () => [
             ...lowerRise(view, lower),
             ...(needed === undefined ? switchHeaterOff(view) : []),
             ...useModelThatHeats(view),

@@ -23,8 +23,8 @@ export const rule: Rule = {
         {
           message: `The heater is set to ${heater.mode}, and the model ${id} has none. Choose a model with a heater.`,
           origin: mode.origin,
-          related: [{ message: `The model ${id} lists no heater.`, origin: keyOrigin, file }],
-          fixes: [...useModelThatHeats(view), ...switchHeaterOff(view)],
+          related: () => [{ message: `The model ${id} lists no heater.`, origin: keyOrigin, file }],
+          fixes: () => [...useModelThatHeats(view), ...switchHeaterOff(view)],
         },
       ];
     },

@@ -30,8 +30,8 @@ export const rule: Rule = {
           message: `The heater is on, and without it the sensor would see at most ${showFact(humidity)}${atCorner(humidity)}, no more than 60 %RH. Switch it off, unless something else needs it.`,
           origin: mode.origin,
           facts: [humidity],
-          related: worstPhase(view.space, humidity),
-          fixes: switchHeaterOff(view),
+          related: () => worstPhase(view.space, humidity),
+          fixes: () => switchHeaterOff(view),
         },
       ];
     },

@@ -41,8 +41,8 @@ export const rule: Rule = {
           message: `A rise of ${asked} leaves the sensor at up to ${showFact(humidity)}${atCorner(humidity)}, over its limit of ${showBound(bound)}. ${mend}`,
           origin: rise.origin,
           facts: [humidity, needed],
-          related: worstPhase(view.space, humidity),
-          fixes: reached ? [{ title, kind: 'safe', edits }] : [],
+          related: () => worstPhase(view.space, humidity),
+          fixes: () => (reached ? [{ title, kind: 'safe', edits }] : []),
         },
       ];
     },

@@ -60,7 +60,7 @@ function unreachable(view: PointEvaluation): readonly FindingDraft[] {
         ...(needed === undefined || tooMuchAsked ? [] : [needed]),
         ...mend.facts,
       ],
-      related: [
+      related: () => [
         {
           message: `The heater takes ${watts} at most.`,
           origin: power.origin,
@@ -76,7 +76,7 @@ function unreachable(view: PointEvaluation): readonly FindingDraft[] {
 interface Mend {
   readonly words: string;
   readonly facts: readonly KnownFact[];
-  readonly fixes: readonly FixDraft[];
+  readonly fixes: () => readonly FixDraft[];
 }
 
 /** Less may be asked where that still keeps the sensor dry. */
@@ -85,7 +85,7 @@ function lowerRise(view: PointEvaluation, needed: KnownFact | undefined): Mend {
   const largest = kept(someRiseIsReached, view)?.fact;
   const suffices = needed === undefined || kept(largestRiseSuffices, view) !== undefined;
   if (largest === undefined || !suffices)
-    return { words: 'Choose a model with more power, or move the point into slower air.', facts: [], fixes: [] };
+    return { words: 'Choose a model with more power, or move the point into slower air.', facts: [], fixes: () => [] };
   const edits = [
     heater.rise === undefined
       ? undefined
@@ -94,6 +94,8 @@ function lowerRise(view: PointEvaluation, needed: KnownFact | undefined): Mend {
   return {
     words: `Ask for ${showFact(largest)}, which keeps the sensor dry.`,
     facts: [largest],
-    fixes: [{ title: `Ask for a rise of ${showFact(largest)}, which keeps the sensor dry`, kind: 'choice', edits }],
+    fixes: () => [
+      { title: `Ask for a rise of ${showFact(largest)}, which keeps the sensor dry`, kind: 'choice', edits },
+    ],
   };
 }

@@ -6,7 +6,7 @@ import { heaterVoltageLimit, supplyVoltageLimit } from '../evaluate/supply/limit
 import type { Located } from '../model/located.ts';
 import { showQuantity } from '../quantity/format-quantity.ts';
 import type { Quantity } from '../quantity/quantity.ts';
-import type { FindingDraft, Rule } from './rule.ts';
+import type { FindingDraft, Related, Rule } from './rule.ts';
 import { cableIs, conductorWords, useConductor } from './support/conductor.ts';
 import { heaterIsOn } from './support/related.ts';
 
@@ -31,7 +31,7 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
   const supply = point.supply;
   if (!heater.on || supply === undefined || minimum === undefined) return [];
   const least = showQuantity(minimum.value.value, 'voltage');
-  const related = [
+  const related = (): readonly Related[] => [
     { message: `The heater works from ${least}.`, origin: minimum.origin, file: humidityProbeModel?.file ?? '' },
     ...heaterIsOn(view),
   ];
@@ -57,8 +57,8 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
       message: `Only ${showFact(reached)} reach the ${endOf(view)}, and the heater works from ${least}. ${conductorWords(view)}`,
       origin: placeOf(supply.value.cable, supply.value.voltage) ?? supply.origin,
       facts: isKnown(needed) ? [reached, needed] : [reached],
-      related: [...related, ...cableIs(view)],
-      fixes: useConductor(view),
+      related: () => [...related(), ...cableIs(view)],
+      fixes: () => useConductor(view),
     },
   ];
 }

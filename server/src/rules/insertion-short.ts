@@ -43,8 +43,8 @@ function tooShort(view: PointEvaluation, thermometer: ThermometerKind): readonly
       message: `The wall pulls the ${probeWords(thermometer)} from the air by ${costWords(costly)}. ${mend}`,
       origin: insertion.origin,
       facts: [costly.error, costly.cost, ...(needed === undefined ? [] : [needed])],
-      related: costRelated(view, costly),
-      fixes:
+      related: () => costRelated(view, costly),
+      fixes: () =>
         needed === undefined
           ? []
           : [

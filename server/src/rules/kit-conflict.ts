@@ -23,7 +23,7 @@ function conflicts({ catalogue, kits }: SiteView): readonly FindingDraft[] {
       message: `The model ${id} is in this kit and in one named before it, and the one before counts. Rename one of the two.`,
       origin: naming.named.origin,
       subject: id,
-      related: [placeOf(first, 'This one counts.'), placeOf(second, 'This one is passed over.')],
+      related: () => [placeOf(first, 'This one counts.'), placeOf(second, 'This one is passed over.')],
     };
   });
 }

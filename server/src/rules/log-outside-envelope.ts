@@ -42,11 +42,11 @@ function outsideEnvelope({ visited, recording }: VisitView): readonly FindingDra
       origin: log.origin,
       subject: space.id,
       facts: [share, farthest],
-      related:
+      related: () =>
         written === undefined
           ? []
           : [{ message: 'This bound was passed.', origin: written.origin, file: visited.site.file }],
-      fixes: widenEnvelope(space, summary, visited.site.file),
+      fixes: () => widenEnvelope(space, summary, visited.site.file),
     },
   ];
 }

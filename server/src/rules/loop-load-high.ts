@@ -37,7 +37,7 @@ export const rule: Rule = {
           message: `A load of ${ohms} leaves the transmitter ${showFact(left)} at 22 mA, under the ${least} that it needs. ${mend}`,
           origin: load?.origin ?? keyOrigin ?? origin,
           facts: isBearable ? [left, largest] : [left],
-          related: [
+          related: () => [
             { message: `It needs ${least}.`, origin: minimum.origin, file: transmitterModel?.file ?? '' },
             ...(load === undefined && shared !== undefined
               ? [{ message: `The load of all loops is ${ohms}.`, origin: shared.origin }]

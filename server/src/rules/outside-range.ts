@@ -93,7 +93,7 @@ function leaves(
       message: `The ${what} ${verb} ${showFact(fact)}${inCorner(fact)}, ${beyond} ${side} the range of the ${words}, ${shown}. Choose a model that bears it.`,
       origin: named.origin,
       facts: [fact],
-      related: [
+      related: () => [
         { message: `The range of ${ref.id} is ${shown}.`, origin: range.origin, file: ref.file },
         ...worstPhase(space, fact),
       ],

@@ -56,11 +56,12 @@ function missing(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
       origin: space.keyOrigin,
       subject: space.id,
       facts: [computed, first.effect, ...others.map(({ effect }) => effect)],
-      related: [first, ...others].map((need) => ({
-        message: `The ${quantityOf(need)} of ${need.point.tag} needs it; the weather moves it by up to ${showFact(need.effect)}.`,
-        origin: need.evaluated.report.keyOrigin ?? need.evaluated.report.origin,
-      })),
-      fixes: [...insertIntoSpace(space), ...(others.length === 0 ? insertIntoReport(space, first) : [])],
+      related: () =>
+        [first, ...others].map((need) => ({
+          message: `The ${quantityOf(need)} of ${need.point.tag} needs it; the weather moves it by up to ${showFact(need.effect)}.`,
+          origin: need.evaluated.report.keyOrigin ?? need.evaluated.report.origin,
+        })),
+      fixes: () => [...insertIntoSpace(space), ...(others.length === 0 ? insertIntoReport(space, first) : [])],
     },
   ];
 }

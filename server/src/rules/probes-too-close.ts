@@ -40,8 +40,8 @@ export const rule: Rule = {
           message: `${showQuantity(spacing.value.value, 'length')} ${where} the heated head, the air-temperature probe is warmed by an estimated ${costWords(costly)}. ${mend}`,
           origin: spacing.origin,
           facts: [costly.error, costly.cost, ...(needed === undefined ? [] : [needed])],
-          related: [...heaterIsOn(view), ...costRelated(view, costly)],
-          fixes:
+          related: () => [...heaterIsOn(view), ...costRelated(view, costly)],
+          fixes: () =>
             needed === undefined
               ? []
               : [

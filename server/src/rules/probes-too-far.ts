@@ -35,8 +35,11 @@ export const rule: Rule = {
           message: `The probes are ${apart} apart where the air varies by ${varies}: ${costWords(costly)}. ${mend}`,
           origin: spacing.origin,
           facts: [costly.error, costly.cost, ...(largest === undefined ? [] : [largest])],
-          related: [{ message: `The gradient is ${varies}.`, origin: gradient.origin }, ...costRelated(view, costly)],
-          fixes:
+          related: () => [
+            { message: `The gradient is ${varies}.`, origin: gradient.origin },
+            ...costRelated(view, costly),
+          ],
+          fixes: () =>
             largest === undefined
               ? []
               : [

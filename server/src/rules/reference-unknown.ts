@@ -61,7 +61,7 @@ function notThere(reference: Reference, view: SiteView): FindingDraft {
     message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
     origin: named.origin,
     subject,
-    fixes: [...changeTo(near, named), ...definitions(reference, view)],
+    fixes: () => [...changeTo(near, named), ...definitions(reference, view)],
   };
 }
 
@@ -93,7 +93,7 @@ function kitNotThere({ named, state }: KitReference, view: SiteView): readonly F
     state === 'missing'
       ? `There is no kit file “${named.value}”, so that no model of it is known. The path is relative to this file.`
       : `“${named.value}” is no kit file. The names of kit files end in .dewkit.yaml.`;
-  return [{ message, origin: named.origin, fixes: changeTo(near, named) }];
+  return [{ message, origin: named.origin, fixes: () => changeTo(near, named) }];
 }
 
 function rulesNotThere({ settings, ruleNames }: SiteView): readonly FindingDraft[] {
@@ -106,7 +106,7 @@ function rulesNotThere({ settings, ruleNames }: SiteView): readonly FindingDraft
       {
         message: `“${name}” is no rule. ${near === undefined ? 'Nothing is changed by it.' : nearestIs(near)}`,
         origin: at,
-        fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }],
+        fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }],
       },
     ];
   });

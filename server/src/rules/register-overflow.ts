@@ -44,8 +44,8 @@ function overflowing(view: PointEvaluation, carried: CarriedRange<RegisterUse>):
       message: `The ${title} reaches ${showFact(beyond)}${inCorner(beyond)}, and ${name} holds ${shown} as ${format} with this scale: beyond that the value wraps around or stands still. Use a coarser scale or a larger format.`,
       origin: signal.scale.origin,
       facts: [beyond],
-      related: worstPhase(view.space, beyond),
-      fixes: [...scaleUp(use, carried), ...otherFormat(use, carried)],
+      related: () => worstPhase(view.space, beyond),
+      fixes: () => [...scaleUp(use, carried), ...otherFormat(use, carried)],
     },
   ];
 }

@@ -29,8 +29,8 @@ function overlapping({ points }: SiteView): readonly FindingDraft[] {
         message: `${second.use.name} takes ${words(second)} of ${second.deviceWords}, and ${whose} takes ${words(first)}. Give each its own.`,
         origin: second.address.origin,
         subject: second.tag,
-        related: [{ message: `${first.use.name} has its address here.`, origin: first.address.origin }],
-        fixes: [
+        related: () => [{ message: `${first.use.name} has its address here.`, origin: first.address.origin }],
+        fixes: () => [
           {
             title: `Move ${second.use.name} to ${words({ ...second, address: { ...second.address, value: free } })}, which nothing uses in this file`,
             kind: 'choice',

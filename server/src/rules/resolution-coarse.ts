@@ -45,8 +45,8 @@ function tooCoarse(view: PointEvaluation, carried: CarriedRange): readonly Findi
       message: `Half a count of ${use.name} is ${showFact(error)}, over a tenth of the tolerance of the ${title}, ${permitted}. Resolve it more finely.`,
       origin: place?.origin ?? use.located.origin,
       facts: [error],
-      related: [{ message: 'The tolerance is here.', origin: tolerance.origin }],
-      fixes: finer(carried, tolerance.value.value * RESOLUTION_SHARE),
+      related: () => [{ message: 'The tolerance is here.', origin: tolerance.origin }],
+      fixes: () => finer(carried, tolerance.value.value * RESOLUTION_SHARE),
     },
   ];
 }

@@ -35,7 +35,7 @@ function tooSlow(view: PointEvaluation, thermometer: ThermometerKind): readonly 
       message: `On the ramp the ${probeWords(thermometer)} lags by ${costWords(costly)}. Choose faster probes, or slow the ramp down.`,
       origin: place.origin,
       facts: [costly.error, costly.cost],
-      related: [{ message: 'The ramp is here.', origin: ramp.origin }, ...costRelated(view, costly)],
+      related: () => [{ message: 'The ramp is here.', origin: ramp.origin }, ...costRelated(view, costly)],
     },
   ];
 }

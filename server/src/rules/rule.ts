@@ -66,8 +66,9 @@ export interface FindingDraft {
   readonly subject?: string | undefined;
   /** The facts whose numbers the message names. */
   readonly facts?: readonly Fact[];
-  readonly related?: readonly Related[];
-  readonly fixes?: readonly FixDraft[];
+  /** Made when somebody reads them, as the fixes are. */
+  readonly related?: () => readonly Related[];
+  readonly fixes?: () => readonly FixDraft[];
 }
 
 /** Any of our files: what could not be read in it. */

@@ -34,8 +34,8 @@ export const rule: Rule = {
           origin: probe.keyOrigin ?? probe.origin,
           severity: worst.saturated ? 'error' : 'warning',
           facts: rise === undefined ? [worst.fact] : [worst.fact, rise],
-          related: worstPhase(view.space, worst.fact),
-          fixes: [...heatContinuously(view), ...useHeatedModel(view)],
+          related: () => worstPhase(view.space, worst.fact),
+          fixes: () => [...heatContinuously(view), ...useHeatedModel(view)],
         },
       ];
     },

@@ -38,8 +38,8 @@ function differs({ site, point, recorded }: SettingOfPoint, { model }: VisitView
       message: `“${path}” is set to ${settingWords(value)}, and the site file ${says} ${settingWords(wanted)}. Set the instrument to that, or the site file to the instrument.`,
       origin: located.origin,
       subject: point.tag,
-      related: [{ message: here, origin: given?.origin ?? map.keyOrigin ?? map.origin, file }],
-      fixes: [
+      related: () => [{ message: here, origin: given?.origin ?? map.keyOrigin ?? map.origin, file }],
+      fixes: () => [
         adopt(setting, typeof value === 'string' ? yamlWord(value) : String(located.value), value, file),
         ...recordAsGiven(setting, located.cursor, wanted),
       ],

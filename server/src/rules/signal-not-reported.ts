@@ -42,7 +42,7 @@ function unreported(
     {
       message: `${words} the ${title}, which this point does not report, so that nothing says how it comes about. Report it, or use a quantity that is reported.`,
       origin: quantity.origin,
-      fixes: reportIt(view, quantity.value),
+      fixes: () => reportIt(view, quantity.value),
     },
   ];
 }

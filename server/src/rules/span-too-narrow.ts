@@ -44,8 +44,8 @@ function tooNarrow(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): r
       message: `The ${title} runs from ${showFact(lowest)} to ${showFact(highest)}${inCorner(beyond)}, beyond the span of ${name}, ${shown}: the signal stands still at its end. Widen the span.`,
       origin: span.origin,
       facts: [lowest, highest],
-      related: worstPhase(view.space, beyond),
-      fixes: setSpan(use, widenedSpan(use, range), 'Widen'),
+      related: () => worstPhase(view.space, beyond),
+      fixes: () => setSpan(use, widenedSpan(use, range), 'Widen'),
     },
   ];
 }

@@ -42,7 +42,7 @@ function tooWide(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): rea
       message: `The envelope uses ${showFact(used)} of the span of ${use.name}, up to ${showFact(highest)}${inCorner(highest)}, and half a count is then ${showFact(error)} of a tolerance of ${permitted}. Narrow the span.`,
       origin: span.origin,
       facts: [used, error, lowest, highest],
-      fixes: narrower === undefined ? [] : setSpan(use, narrower, 'Narrow'),
+      fixes: () => (narrower === undefined ? [] : setSpan(use, narrower, 'Narrow')),
     },
   ];
 }

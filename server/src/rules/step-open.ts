@@ -32,7 +32,7 @@ function saidToBeOpen({ file }: VisitView, site: EvaluatedSite): readonly Findin
       origin: given?.origin ?? entry.keyOrigin,
       subject: tag,
       facts: step.facts,
-      fixes:
+      fixes: () =>
         given === undefined
           ? []
           : [

@@ -4,7 +4,7 @@ import type { PointEvaluation } from '../evaluate/point.ts';
 import { conductorNeeded, voltageAtProbe } from '../evaluate/supply/facts.ts';
 import { fedDevice, supplyVoltageLimit } from '../evaluate/supply/limits.ts';
 import { showQuantity, showRange } from '../quantity/format-quantity.ts';
-import type { FindingDraft, Rule } from './rule.ts';
+import type { FindingDraft, Related, Rule } from './rule.ts';
 import { cableIs, conductorWords, useConductor } from './support/conductor.ts';
 
 export const rule: Rule = {
@@ -28,7 +28,9 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   if (voltage === undefined || demand === undefined) return [];
   const { low, high } = demand.range.value;
   const range = showRange(low, high, 'voltage');
-  const related = [{ message: `Its range is ${range}.`, origin: demand.range.origin, file: demand.file }];
+  const related = (): readonly Related[] => [
+    { message: `Its range is ${range}.`, origin: demand.range.origin, file: demand.file },
+  ];
   const given = showQuantity(voltage.value.value, 'voltage');
   const outside = (side: 'over' | 'under', wanted: string): FindingDraft => ({
     message: `The supply of ${given} is ${side} the ${range} of the ${demand.words}. Use a ${wanted} supply voltage.`,
@@ -46,8 +48,8 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
       message: `Of ${given} only ${showFact(reached)} reach the ${demand.words}, under its range of ${range}. ${conductorWords(view)}`,
       origin: voltage.origin,
       facts: isKnown(needed) ? [reached, needed] : [reached],
-      related: [...related, ...cableIs(view)],
-      fixes: useConductor(view),
+      related: () => [...related(), ...cableIs(view)],
+      fixes: () => useConductor(view),
     },
   ];
 }

@@ -21,7 +21,7 @@ export const rule: Rule = {
           message: `The tag ${tag} is given to a point of another site too. A tag stands for one point; give one of the two another.`,
           origin: point.keyOrigin,
           subject: tag,
-          related: elsewhere.map((place) => ({ ...place, message: `${tag} is given here too.` })),
+          related: () => elsewhere.map((place) => ({ ...place, message: `${tag} is given here too.` })),
         };
       }),
   },

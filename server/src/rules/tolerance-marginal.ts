@@ -35,7 +35,7 @@ function marginal(view: PointEvaluation, judged: JudgedReport): readonly Finding
       message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(tolerance.value.value, tolerance.value.dimension)}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
       facts: [expanded, improved],
-      related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],
+      related: () => [...worstPhase(view.space, expanded), ...largestContribution(judged)],
     },
   ];
 }

@@ -39,7 +39,7 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
       message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, more than its tolerance of ${permitted}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
       facts: [expanded, improved],
-      related: [...worstPhase(view.space, expanded), ...largestContribution(judged)],
+      related: () => [...worstPhase(view.space, expanded), ...largestContribution(judged)],
     },
   ];
 }

@@ -58,7 +58,7 @@ function overfull(sharers: Sharers): readonly FindingDraft[] {
       message: `The transmitter ${ref.id} is asked for ${asked} ${asked === 1 ? one : many}, and it has ${has === 0 ? 'none' : has}. Use one with more, or a second one.`,
       origin: transmitter.value.model?.origin ?? transmitter.origin,
       subject: last.tag,
-      related: [
+      related: () => [
         { message: 'The model is here.', origin: capacity?.origin ?? ref.keyOrigin, file: ref.file },
         ...sharers
           .filter((view) => view !== last)

@@ -48,7 +48,7 @@ function unusedKits(view: SiteView): readonly FindingDraft[] {
     return {
       message: `No point uses a model of the kit ${named.value}.`,
       origin: named.origin,
-      fixes: [removal(named.value, removeItem(list.cursor, named.cursor.node.start))],
+      fixes: () => [removal(named.value, removeItem(list.cursor, named.cursor.node.start))],
     };
   });
 }
@@ -62,7 +62,7 @@ function unusedInKit({ model, usedModels }: KitView): readonly FindingDraft[] {
 }
 
 function unused({ name, keyOrigin, map }: Entry<unknown>, message: string): FindingDraft {
-  return { message, origin: keyOrigin, subject: name, fixes: [removal(name, removePair(map, name))] };
+  return { message, origin: keyOrigin, subject: name, fixes: () => [removal(name, removePair(map, name))] };
 }
 
 function removal(name: string, edit: FixDraft['edits'][number]): FixDraft {

@@ -56,7 +56,7 @@ function disagrees({ error: found, history, point }: ErrorOfVisit, view: VisitVi
       origin: reading.origin,
       subject: point.tag,
       facts: [error, ofPoint, ofReference, allowed],
-      related: source,
+      related: () => source,
     },
   ];
 }

@@ -49,11 +49,11 @@ function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly Findi
       message: `The inner surface of the wall is at ${showFact(surface)}${inCorner(surface)}, ${relation}; the margin asked is ${least}. ${mend}`,
       origin: wall.keyOrigin ?? wall.origin,
       facts: [surface, ...(below ? [] : [margin]), ...(thickness === undefined ? [] : [thickness])],
-      related: [
+      related: () => [
         ...worstPhase(space, margin),
         ...(asked === undefined ? [] : [{ message: `The margin asked is ${least}.`, origin: asked }]),
       ],
-      fixes: insulate(wall, thickness),
+      fixes: () => insulate(wall, thickness),
     },
   ];
 }

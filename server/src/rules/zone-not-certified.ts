@@ -24,7 +24,7 @@ export const rule: Rule = {
         return uncertifiedZones(model.value, space.located.value).map(({ value, origin }) => ({
           message: `The space is ${value.replace('flammable-zone-', 'flammable zone ')}, and the model ${id} of the ${words} is not certified for it.${heated} Local codes and licensed practice decide what may be installed.`,
           origin: named.origin,
-          related: [
+          related: () => [
             { message: `The space has ${value}.`, origin },
             { message: 'What the model is certified for.', origin: model.value.zones?.origin ?? keyOrigin, file },
           ],

@@ -9,7 +9,7 @@ export function problemsUnder(rule: ModelProblemRule, { problems }: FileView): r
       message: `${sentence}.`,
       origin,
       ...(subject === '' ? {} : { subject }),
-      related: related === undefined ? [] : [{ message: `${related.sentence}.`, origin: related.origin }],
-      fixes: suggestions.map(({ title, kind, edit }) => ({ title, kind, edits: [edit] })),
+      related: () => (related === undefined ? [] : [{ message: `${related.sentence}.`, origin: related.origin }]),
+      fixes: () => suggestions.map(({ title, kind, edit }) => ({ title, kind, edits: [edit] })),
     }));
 }

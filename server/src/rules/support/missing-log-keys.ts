@@ -23,7 +23,7 @@ export function missingLogKeys({ model, visited, recording }: VisitView): readon
     {
       message: `The recording could be laid against ${recording.space.id} if log-columns said which column holds what. ${why}`,
       origin: log.origin,
-      fixes: nameColumns(columns, log),
+      fixes: () => nameColumns(columns, log),
     },
   ];
 }

@@ -44,7 +44,7 @@ function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
       {
         message: `“${named.value}” is the id of no site that is known here. ${then}`,
         origin: named.origin,
-        fixes: changeTo(near, named),
+        fixes: () => changeTo(near, named),
       },
     ];
   }
@@ -54,7 +54,7 @@ function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
     {
       message: `“${named.value}” is the id of ${sites.length} sites, and nobody can tell which of them was visited. Give each site an id of its own.`,
       origin: named.origin,
-      related: sites.map(({ file, origin }) => ({ message: 'This site has the id.', file, origin })),
+      related: () => sites.map(({ file, origin }) => ({ message: 'This site has the id.', file, origin })),
     },
   ];
 }
@@ -79,7 +79,7 @@ function spaceNotThere(
   const near = nearestWord(named.value, model.spaces.keys())?.word;
   const site = settings.id ?? 'the site';
   const message = `“${named.value}” is no space of ${site}, so that the recording is laid against none.`;
-  return [{ message, origin: named.origin, fixes: changeTo(near, named) }];
+  return [{ message, origin: named.origin, fixes: () => changeTo(near, named) }];
 }
 
 function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSite): readonly FindingDraft[] {
@@ -87,7 +87,7 @@ function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSi
   const near = nearestWord(named.value, points.keys())?.word;
   const then = near === undefined ? 'Name one that is there.' : `The nearest is “${near}”.`;
   const message = `“${named.value}” is no point of the site ${settings.id}. ${then}`;
-  return [{ message, origin: named.origin, subject: named.value, fixes: changeTo(near, named) }];
+  return [{ message, origin: named.origin, subject: named.value, fixes: () => changeTo(near, named) }];
 }
 
 function stepNotThere({ name, keyOrigin, located }: Entry<Step>, { points }: EvaluatedSite): readonly FindingDraft[] {
@@ -102,7 +102,7 @@ function stepNotThere({ name, keyOrigin, located }: Entry<Step>, { points }: Eva
       message: `“${name}” is no step of the handover of ${point.tag}. ${then}`,
       origin: keyOrigin,
       subject: point.tag,
-      fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
+      fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
     },
   ];
 }
@@ -136,7 +136,7 @@ function saltNotThere({ using, point }: Reading): readonly FindingDraft[] {
       message: `“${salt}” is no salt whose humidity is known. ${then}`,
       origin: using.origin,
       subject: point?.value,
-      fixes: [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
+      fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
     },
   ];
 }

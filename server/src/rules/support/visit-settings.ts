@@ -45,7 +45,7 @@ export function wordsNotKnown(view: VisitView): readonly FindingDraft[] {
       message: `“${located.value}” is no value of ${path}.${known}`,
       origin: located.origin,
       subject: point.tag,
-      fixes: changeTo(near, { ...located, value: String(located.value) }),
+      fixes: () => changeTo(near, { ...located, value: String(located.value) }),
     };
   });
 }
@@ -58,7 +58,7 @@ export function settingsNotThere(view: VisitView): readonly FindingDraft[] {
     const near = nearestWord(path, known)?.word;
     const at = located.keyOrigin ?? located.origin;
     const rename = near === undefined || at.definedAt !== undefined ? undefined : { ...at, newText: near };
-    const fixes: readonly FixDraft[] = [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }];
+    const fixes = (): readonly FixDraft[] => [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }];
     const then = near === undefined ? `It has ${known.join(', ')}.` : `The nearest is “${near}”.`;
     return { message: `${point.tag} has no setting “${path}”. ${then}`, origin: at, subject: point.tag, fixes };
   });
