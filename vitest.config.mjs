@@ -1,7 +1,19 @@
 import { defineConfig } from 'vitest/config';
 
+const EDITOR = 'test/editor/**';
+/** What takes long: random edits, harmed input, the program run again and again. */
+const THOROUGH = 'test/**/*.thorough.test.ts';
+
+/** For both parts of what needs no editor. */
+const shared = {
+  setupFiles: ['test/tools/fast-check-seed.ts'],
+  globalSetup: ['test/tools/built.ts'],
+  testTimeout: 30_000,
+};
+
 export default defineConfig({
   test: {
+    maxWorkers: '100%',
     coverage: {
       include: ['server/src/**', 'client/src/**'],
       exclude: ['**/*.generated.*'],
@@ -11,17 +23,25 @@ export default defineConfig({
     projects: [
       {
         test: {
+          ...shared,
           name: 'unit',
           include: ['test/**/*.test.ts'],
-          exclude: ['test/editor/**'],
-          setupFiles: ['test/tools/fast-check-seed.ts'],
-          testTimeout: 30_000,
+          exclude: [EDITOR, THOROUGH],
+          isolate: false, // no test changes what others import, but for one that puts it back
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: 'thorough',
+          include: [THOROUGH],
+          exclude: [EDITOR],
         },
       },
       {
         test: {
           name: 'editor',
-          include: ['test/editor/**/*.test.ts'],
+          include: [`${EDITOR}/*.test.ts`],
           globalSetup: ['test/editor/global-setup.ts'],
           fileParallelism: false,
           expect: { poll: { timeout: 60_000, interval: 100 } }, // as long as the pages wait: PATIENCE

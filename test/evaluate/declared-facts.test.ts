@@ -6,7 +6,7 @@ import { keysOfPoint, keysOfSpace } from '../../server/src/evaluate/all-facts.ts
 import type { NamedFact } from '../../server/src/evaluate/facts/declared-fact.ts';
 import { sourcesIn } from '../architecture/source-imports.ts';
 import { analyseCorpusFile, corpusFiles, readCorpusFile } from '../corpus/corpus-files.ts';
-import { fixtureFolders, fixtureOf, readMarks, workspaceOf } from '../rules/fixture.ts';
+import { examplesOf, fixtureFolders, fixtureOf, readMarks, workspaceOf } from '../rules/fixture.ts';
 
 interface Declared {
   readonly file: string;
@@ -60,8 +60,7 @@ function analyses(): readonly Analysis[] {
   );
   const fixtures = fixtureFolders().flatMap((folder) => {
     const fixture = fixtureOf(folder);
-    const examples = fixture.files.filter((file) => /^(faulty|sound)[^.]*\.dewsite/.test(file));
-    return examples.flatMap(
+    return examplesOf(fixture).flatMap(
       (file) => workspaceOf(fixture, file, new Map()).analysis(fileUri(fixture.path(file))) ?? [],
     );
   });

@@ -7,7 +7,7 @@ import type { FactKey, NamedFact } from '../../server/src/evaluate/facts/declare
 import { RememberedFacts } from '../../server/src/evaluate/facts/remembered-facts.ts';
 import { RULES } from '../../server/src/rules/registry.generated.ts';
 import type { FindingDraft, Rule } from '../../server/src/rules/rule.ts';
-import { findingsOf, fixtureFolders, fixtureOf } from './fixture.ts';
+import { examplesOf, findingsOf, fixtureFolders, fixtureOf } from './fixture.ts';
 
 type Key = FactKey<never>;
 type Check = (view: never) => readonly FindingDraft[];
@@ -46,8 +46,7 @@ beforeAll(() => {
   }
   for (const folder of fixtureFolders()) {
     const fixture = fixtureOf(folder);
-    const examples = fixture.files.filter((file) => /^(faulty|sound)[^.]*\.dew/.test(file));
-    for (const file of examples) findingsOf(fixture, file, new Map());
+    for (const file of examplesOf(fixture)) findingsOf(fixture, file, new Map());
   }
 }, 120_000);
 

@@ -72,6 +72,17 @@ export function fixtureOf(rule: string): Fixture {
   };
 }
 
+/** The files that show what the rule finds, and what it leaves alone. */
+export function examplesOf({ files }: Fixture): readonly string[] {
+  return files.filter((file) => /^(faulty|sound)[^.]*\.dew/.test(file));
+}
+
+/** Of the rule itself, in one of its examples. */
+export function ownFindings(fixture: Fixture, workspace: Workspace, file: string): readonly Finding[] {
+  const findings = workspace.analysis(fileUri(fixture.path(file)))?.findings ?? [];
+  return findings.filter(({ rule }) => rule === fixture.rule);
+}
+
 /** Texts by the names of files in a fixture's folder, in place of what lies there. */
 export type Texts = ReadonlyMap<string, string>;
 

@@ -3,6 +3,7 @@
  * and kept while nothing it depends on changes.
  */
 
+import { lookingAt } from '../base/internal-error.ts';
 import type { KnownRecording, ReadRecording } from '../evaluate/recorded/visited-recording.ts';
 import type { VisitOfSite } from '../evaluate/resolved/visit-reading.ts';
 import { siteModelOf, visitModelOf } from '../model/file-models.ts';
@@ -161,7 +162,7 @@ export class Workspace {
     if (source === undefined || parsed === undefined) return undefined;
     const from = this.stateOf(file);
     if (source.analysis !== undefined && source.analysedFrom === from) return source.analysis;
-    source.analysis = this.#analyse(parsed, source.analysis);
+    source.analysis = lookingAt(file, () => this.#analyse(parsed, source.analysis));
     source.analysedFrom = from;
     this.#makeRoom(file);
     return source.analysis;

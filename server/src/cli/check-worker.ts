@@ -4,7 +4,7 @@ import { filePath, fileUri } from '../analysis/file-location.ts';
 import type { Failed, Known, Reported, Share, Told } from './check-in-workers.ts';
 import { reportOf } from './file-report.ts';
 import { loadFiles, loadRelated, readText } from './load.ts';
-import { CallProblem } from './problem.ts';
+import { failureWords } from './problem.ts';
 import { readRecordings } from './recordings.ts';
 
 export function runWorker(): void {
@@ -14,8 +14,7 @@ export function runWorker(): void {
     try {
       port.postMessage(await work());
     } catch (error) {
-      const message = error instanceof CallProblem ? error.message : 'something went wrong in the program itself';
-      port.postMessage({ kind: 'failed', message } satisfies Failed);
+      port.postMessage({ kind: 'failed', message: failureWords(error) } satisfies Failed);
     }
   };
   const { files, wanted, options } = workerData as Share;

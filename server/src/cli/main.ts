@@ -10,7 +10,7 @@ import { runWorker } from './check-worker.ts';
 import { compare } from './compare.ts';
 import { explainName } from './explain.ts';
 import { fix } from './fix.ts';
-import { CallProblem, nearestHint } from './problem.ts';
+import { CallProblem, failureWords, nearestHint } from './problem.ts';
 import { replay } from './replay.ts';
 import { report } from './report.ts';
 
@@ -162,13 +162,18 @@ async function main(words: readonly string[]): Promise<number | undefined> {
 }
 
 function fail(error: unknown): void {
-  const words =
-    error instanceof CallProblem ? error.message : 'something went wrong in the program itself; please report it';
-  process.stderr.write(`dewright: ${words}\n`);
+  process.stderr.write(`dewright: ${failureWords(error)}\n`);
   process.exitCode = UNREADABLE;
 }
 
+/** Whoever reads the output may stop reading: `dewright check | head`. */
+function endQuietlyWithReader(error: NodeJS.ErrnoException): void {
+  if (error.code === 'EPIPE') process.exit();
+  throw error;
+}
+
 if (isMainThread) {
+  process.stdout.on('error', endQuietlyWithReader);
   main(process.argv.slice(2)).then((status) => {
     if (status !== undefined) process.exitCode = status;
   }, fail);

@@ -28,7 +28,7 @@ interface Reading {
 
 /** @param openFiles URIs of the open documents @param refresh tells the editor that findings have changed */
 export function serveRecordings(
-  { connection, workspace, analysisOf }: Served,
+  { connection, workspace, analysisOf, tell }: Served,
   read: RecordingReader,
   openFiles: () => readonly string[],
   refresh: () => void,
@@ -94,7 +94,7 @@ export function serveRecordings(
     };
   }
 
-  const looking = afterPause(AFTER_TYPING, look);
+  const looking = afterPause(AFTER_TYPING, look, tell);
   /** A log was written to, or what kept logs from being read has changed. */
   connection.onNotification('dewright/recordingChanged', ({ log }: { readonly log?: string }) => {
     for (const visit of workspace.files('visit')) {

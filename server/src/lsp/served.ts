@@ -12,4 +12,6 @@ export interface Served {
   /** The analysis of a file with its kits, as it is now. */
   analysisOf(uri: string): Promise<Analysis | undefined>;
   find(file: string): ParsedFile | undefined;
+  /** Tells the log of the editor of an error of the program itself; what an editor refuses is its own affair. */
+  tell(error: unknown): void;
 }

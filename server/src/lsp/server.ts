@@ -1,6 +1,8 @@
 /** The language server: requests in, plain data from the features out. */
 import { type Connection, DidChangeWatchedFilesNotification, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { version } from '../../../package.json';
+import { InternalError, internalErrorWords } from '../base/internal-error.ts';
 import { type Client, capabilitiesFor, clientOf } from './client.ts';
 import { accessThroughClient, type FileAccess } from './file-access.ts';
 import { Library } from './library.ts';
@@ -47,6 +49,9 @@ function serve(connection: Connection, client: Client, library: Library, reader:
     client,
     workspace,
     find: (file) => workspace.parsed(file),
+    tell(error) {
+      if (error instanceof InternalError) connection.console.error(internalErrorWords(error, version, true));
+    },
     async analysisOf(uri) {
       await library.readKitsOf(uri);
       return workspace.analysis(uri);

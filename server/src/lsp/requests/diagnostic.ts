@@ -27,7 +27,7 @@ const FINDINGS_AFTER = 10;
 const HINTS_AFTER = 300;
 
 export function serveDiagnostics(served: Served, documents: TextDocuments<TextDocument>): Diagnostics {
-  const { connection, client, find, analysisOf, workspace } = served;
+  const { connection, client, find, analysisOf, workspace, tell } = served;
   const diagnosticsOf = ({ findings, parsed }: Analysis) =>
     findings.map((finding) => diagnosticOf(finding, parsed, find, client.isOurs));
   const push = async (uri: string): Promise<void> => {
@@ -36,16 +36,17 @@ export function serveDiagnostics(served: Served, documents: TextDocuments<TextDo
     if (analysis === undefined || version === undefined) return;
     await connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(analysis) });
   };
-  const findings = afterPause(FINDINGS_AFTER, async () => {
+  const pushOrRefresh = async (): Promise<void> => {
     if (!client.pullsDiagnostics) await Promise.all(documents.all().map(({ uri }) => push(uri)));
     else if (client.refreshesDiagnostics) await connection.languages.diagnostics.refresh();
-  });
-  const hints = afterPause(HINTS_AFTER, () =>
+  };
+  const findings = afterPause(FINDINGS_AFTER, pushOrRefresh, tell);
+  const refreshHints = () =>
     Promise.all([
       client.refreshesHints && connection.languages.inlayHint.refresh(),
       client.refreshesLenses && connection.sendRequest(CodeLensRefreshRequest.type),
-    ]),
-  );
+    ]);
+  const hints = afterPause(HINTS_AFTER, refreshHints, tell);
   const refresh = (): void => {
     hints.start();
     findings.start();
