@@ -47,7 +47,7 @@ describe('on a report', () => {
   });
 
   it('it says what weighs most, what helps most, and what becomes of the tolerance', () => {
-    expect(text).toMatch(/accuracy of the humidity sensor weighs most\. A more accurate humidity probe helps most/);
+    expect(text).toMatch(/accuracy of the humidity sensor weighs most; a more accurate humidity probe would leave/);
     expect(text).toMatch(/tolerance of 2\.5 %RH is met, the uncertainty allowed for; 99\.7 % of readings/);
     expect(text).toMatch(/Not counted, so that this is the least: .*wall/);
   });

@@ -1,6 +1,7 @@
 /** How a point is checked: the plan, and the readings to expect over each salt. */
 import { timeToCheck } from '../evaluate/checks/due.ts';
 import { expectedReading, heatedReading, saltUncertainty } from '../evaluate/checks/salt-facts.ts';
+import { timeToProposedCheck } from '../evaluate/history/facts.ts';
 import type { PointEvaluation } from '../evaluate/point.ts';
 import {
   type Block,
@@ -12,6 +13,7 @@ import {
   statedWord,
   type Text,
   table,
+  told,
   words,
 } from './document.ts';
 
@@ -23,6 +25,7 @@ function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly 
   const checks = point.checks?.value;
   if (checks === undefined) return [paragraph('No check is planned.')];
   const due = checkPlan.due?.due;
+  const proposed = facts.get(timeToProposedCheck);
   return nameTable('Checks', [
     ['Interval', stated(checks.interval)],
     ['Method', listed(statedWord(checks.method), ...(checks.salts?.value ?? []).map((salt) => stated(salt)))],
@@ -31,6 +34,7 @@ function planTable({ tag, point, facts, checkPlan }: PointEvaluation): readonly 
     ['Last check', stated(checks.last)],
     ['Next check', due === undefined ? [] : [words(due)]],
     ['Time left', factText(tag, facts.get(timeToCheck))],
+    ['Proposed check', proposed === undefined ? [] : [told(proposed.title), ': ', ...factText(tag, proposed)]],
   ]);
 }
 

@@ -1,3 +1,4 @@
+import { ERROR_KINDS } from '../evaluate/air-temperature/error-models.ts';
 import { costLimit, fixedTemperatureLimit } from '../evaluate/air-temperature/limits.ts';
 import { toleranceLimit } from '../evaluate/budget/limits.ts';
 import { expandedUncertainty, improvedUncertainty } from '../evaluate/budget/uncertainty-facts.ts';
@@ -47,10 +48,7 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
 /** Errors of the air temperature that have rules of their own, each with the limit that its rule asks. */
 const OTHER_RULES: Readonly<Partial<Record<SourceKind, (quantity: QuantityName) => Limit<ResolvedPoint>>>> = {
   'fixed-temperature': fixedTemperatureLimit,
-  'stem-conduction': costLimit('stem-conduction'),
-  'head-warmth': costLimit('head-warming'),
-  gradient: costLimit('gradient'),
-  lag: costLimit('lag'),
+  ...Object.fromEntries(ERROR_KINDS.map((kind) => [kind, costLimit(kind)])),
 };
 const MOST_OF_VARIANCE = 0.5;
 

@@ -6,14 +6,14 @@ import { factsOfPoint } from '../evaluate/all-facts.ts';
 import { type Fact, isKnown, showFact } from '../evaluate/facts/fact.ts';
 import { factsOfSpace } from '../features/support/subject-facts.ts';
 
-export interface ChangedFact {
+export interface TriedFact {
   readonly title: string;
   readonly before: string;
   readonly after: string;
 }
 
 /** Facts of which another text is shown, in the order of the point, then of its space. */
-export function changedFacts(before: Analysis, after: Analysis, tag: string): readonly ChangedFact[] {
+export function triedFacts(before: Analysis, after: Analysis, tag: string): readonly TriedFact[] {
   const [old, now] = [factsAbout(before, tag), factsAbout(after, tag)];
   return [...new Set([...old.keys(), ...now.keys()])].flatMap((id) => {
     const title = now.get(id)?.title ?? old.get(id)?.title ?? id;
@@ -35,14 +35,14 @@ function shown(fact: Fact | undefined): string {
   return isKnown(fact) ? showFact(fact) : (fact.missing ?? 'not known');
 }
 
-export interface ChangedFindings {
+export interface TriedFindings {
   readonly gone: readonly Finding[];
   readonly come: readonly Finding[];
   /** The same rule at the same subject with another message: the later finding. */
   readonly changed: readonly Finding[];
 }
 
-export function changedFindings(before: Analysis, after: Analysis): ChangedFindings {
+export function triedFindings(before: Analysis, after: Analysis): TriedFindings {
   const [old, now] = [
     withoutPairs(before.findings, after.findings, inWords),
     withoutPairs(after.findings, before.findings, inWords),

@@ -9,7 +9,7 @@ import { findingList } from './finding-list.ts';
 import { nameOf, pointAt } from './point-subject.ts';
 import type { ViewKind } from './view.ts';
 import { analysisAfter, type Trial, type TriedField, trialOf } from './what-if-change.ts';
-import { type ChangedFact, type ChangedFindings, changedFacts, changedFindings } from './what-if-difference.ts';
+import { type TriedFact, type TriedFindings, triedFacts, triedFindings } from './what-if-difference.ts';
 import { fieldsOf } from './what-if-fields.ts';
 
 export const whatIfView: ViewKind = {
@@ -87,12 +87,12 @@ function control({ field, tried, problem }: TriedField): MarkupElement {
 }
 
 interface Change {
-  readonly findings: ChangedFindings;
-  readonly facts: readonly ChangedFact[];
+  readonly findings: TriedFindings;
+  readonly facts: readonly TriedFact[];
 }
 
 function changeOf(before: Analysis, after: Analysis, tag: string): Change {
-  return { findings: changedFindings(before, after), facts: changedFacts(before, after, tag) };
+  return { findings: triedFindings(before, after), facts: triedFacts(before, after, tag) };
 }
 
 const NOTHING_TRIED = 'Change a value to see what follows. Nothing is written until you ask for it.';
@@ -124,7 +124,7 @@ function outcome(before: Analysis, after: Analysis, { findings, facts }: Change)
   ];
 }
 
-function factTable(facts: readonly ChangedFact[]): MarkupElement {
+function factTable(facts: readonly TriedFact[]): MarkupElement {
   return table({
     title: 'Numbers that change',
     columns: [{ title: 'What' }, { title: 'Before', isNumber: true }, { title: 'After', isNumber: true }],

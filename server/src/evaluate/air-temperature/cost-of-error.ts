@@ -51,14 +51,16 @@ export function worstCost(
   return worst;
 }
 
-/** The error is computed once for all humidities of a temperature, whose samples follow one another. */
+/** The error is computed once for all humidities of a temperature and a pressure. */
 function costIn(envelope: PhaseEnvelope, errorAt: ErrorAt, sensitivityAt: Sensitivity) {
-  let before: AirState | undefined;
-  let error: number | undefined;
+  const errors = new Map<string, number | undefined>();
+  const errorOf = (state: AirState): number | undefined => {
+    const key = `${state.airCelsius} ${state.pressure}`;
+    if (!errors.has(key)) errors.set(key, valueIfOk(errorAt(state, envelope)));
+    return errors.get(key);
+  };
   return (state: AirState): number | undefined => {
-    if (state.airCelsius !== before?.airCelsius || state.pressure !== before.pressure)
-      error = valueIfOk(errorAt(state, envelope));
-    before = state;
+    const error = errorOf(state);
     const sensitivity = error === undefined ? undefined : sensitivityAt(state);
     return error === undefined || sensitivity === undefined ? undefined : error * sensitivity;
   };

@@ -15,14 +15,15 @@ import type { Given } from '../facts/given.ts';
 import { wallPull } from '../mounting/stem-error.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { type ThermometerKind, thermometerOf } from '../resolved/thermometer.ts';
-import { gradientError } from './errors.ts';
+import { type AirTemperatureError, gradientError } from './errors.ts';
 import { headWarming, WARMING_NOTES } from './head-warming.ts';
 import { gradientInputs, lagInputs, warmingInputs } from './probe-inputs.ts';
 import { LAG_NOTES, probeLag } from './probe-lag.ts';
 
-export const ERROR_KINDS = ['stem-conduction', 'lag', 'head-warming', 'gradient'] as const;
+/** Radiation has no cost of its own: a shield mends it, and no number of the file does. */
+export type ErrorKind = Exclude<AirTemperatureError, 'radiation'>;
 
-export type ErrorKind = (typeof ERROR_KINDS)[number];
+export const ERROR_KINDS: readonly ErrorKind[] = ['stem-conduction', 'lag', 'head-warming', 'gradient'];
 
 export interface ErrorModel {
   readonly kind: ErrorKind;

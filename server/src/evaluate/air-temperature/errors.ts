@@ -11,6 +11,11 @@ import { type ThermometerKind, thermometerOf } from '../resolved/thermometer.ts'
 import { headWarming } from './head-warming.ts';
 import { type ProbeLag, probeLag } from './probe-lag.ts';
 
+/** The errors that a thermometer makes beside its tolerance, by the names that budgets, costs and rules know them by. */
+export const AIR_TEMPERATURE_ERRORS = ['stem-conduction', 'radiation', 'head-warming', 'gradient', 'lag'] as const;
+
+export type AirTemperatureError = (typeof AIR_TEMPERATURE_ERRORS)[number];
+
 /** Sizes of errors in K, each 0 or more, or what would have to be given to know it. */
 export interface AirTemperatureErrors {
   /** Heat that the stem leads to or from the wall. */

@@ -4,7 +4,12 @@ import type { AirState } from '../../physics/air/moist-air.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import type { PhaseEvaluation } from '../air/phase.ts';
 import type { SpaceEvaluation } from '../air/space.ts';
-import { type AirTemperatureErrors, airTemperatureErrors } from '../air-temperature/errors.ts';
+import {
+  AIR_TEMPERATURE_ERRORS,
+  type AirTemperatureError,
+  type AirTemperatureErrors,
+  airTemperatureErrors,
+} from '../air-temperature/errors.ts';
 import type { FactInput } from '../facts/fact.ts';
 import type { Given } from '../facts/given.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
@@ -16,16 +21,14 @@ import { type GatheredSources, type SourceKind, sourceInfo, type UncertaintySour
 export const READING_ERRORS_NOTE =
   'Errors of the air temperature that can be computed are not corrected: each counts as limits of its size to either side.';
 
-type ReadingError = readonly [SourceKind, (errors: AirTemperatureErrors) => Given<number>];
-
-const READING_ERRORS: readonly ReadingError[] = [
-  ['stem-conduction', ({ stemConduction }) => stemConduction],
-  ['radiation', ({ radiation }) => radiation],
+const SIZES: Readonly<Record<AirTemperatureError, (errors: AirTemperatureErrors) => Given<number>>> = {
+  'stem-conduction': ({ stemConduction }) => stemConduction,
+  radiation: ({ radiation }) => radiation,
   // Half of what the estimate may be at the most: limits from none at all to twice the estimate are as wide.
-  ['head-warmth', ({ warming }) => (warming.ok ? { ok: true, value: warming.value.estimate } : warming)],
-  ['gradient', ({ gradient }) => gradient],
-  ['lag', ({ lag }) => lag.thermometer],
-];
+  'head-warming': ({ warming }) => (warming.ok ? { ok: true, value: warming.value.estimate } : warming),
+  gradient: ({ gradient }) => gradient,
+  lag: ({ lag }) => lag.thermometer,
+};
 
 /** The sources for one thermometer of a point in each phase. What one report has computed, the next does not again. */
 export function readingErrorSources(
@@ -46,7 +49,8 @@ export function readingErrorSources(
     const sources: UncertaintySource[] = [];
     const leftOut: string[] = [];
     if (anyState === undefined) return { sources, leftOut };
-    for (const [source, errorOf] of READING_ERRORS) {
+    for (const source of AIR_TEMPERATURE_ERRORS) {
+      const errorOf = SIZES[source];
       const there = errorOf(errorsAt(anyState));
       if (there.ok) sources.push(readingErrorSource(source, ({ state }) => errorOf(errorsAt(state)), place));
       else leftOut.push(`the ${sourceInfo(source).title} (${there.problem})`);

@@ -1,8 +1,10 @@
 /** The facts of the budgets: the expanded uncertainty of every report, and what the best change would leave of it. */
+
 import { COMBINED_UNCERTAINTY } from '../../physics/metrology/budget.ts';
 import { LINEARITY } from '../../physics/metrology/second-order.ts';
 import { formatNumber, showQuantity } from '../../quantity/format-quantity.ts';
 import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
+import { AIR_TEMPERATURE_ERRORS } from '../air-temperature/errors.ts';
 import type { Derivation } from '../facts/declared-fact.ts';
 import type { FactInput } from '../facts/fact.ts';
 import { derivationOf } from '../facts/quantity-value.ts';
@@ -86,14 +88,7 @@ export function budgetNotes(budget: Budget): readonly string[] {
   return notes.filter((note) => note !== undefined);
 }
 
-const UNCORRECTED: readonly string[] = [
-  'stem-conduction',
-  'radiation',
-  'head-warmth',
-  'gradient',
-  'lag',
-  'fixed-temperature',
-];
+const UNCORRECTED: readonly string[] = [...AIR_TEMPERATURE_ERRORS, 'fixed-temperature'];
 
 /** Says where a first-order budget is not good enough. */
 function linearityNote(budget: Budget): string | undefined {

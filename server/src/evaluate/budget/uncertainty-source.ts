@@ -87,7 +87,7 @@ const SOURCES = {
   'fixed-temperature': info('air temperature taken as fixed', 'own-probe'),
   'stem-conduction': info('pull of the wall through the stem', 'insertion'),
   radiation: info('radiation between probe and wall', 'shield'),
-  'head-warmth': info('warmth of the heated head', 'heat', 1),
+  'head-warming': info('warmth of the heated head', 'heat', 1),
   gradient: info('air temperature between the two probes', 'closeness', 1),
   lag: info('lag behind the ramp', 'response'),
   pressure: info('pressure of the space within its range', 'pressure'),

@@ -1,5 +1,4 @@
 /** What an uncertainty budget comes to, in sentences: what helps most, and what it means for the tolerance. */
-import { upperFirst } from '../../base/words.ts';
 import { conformanceProbability } from '../../physics/metrology/decision.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
 import { quantityInfo } from '../../quantity/quantities.ts';
@@ -11,17 +10,18 @@ export function budgetSentences(budget: Budget): readonly string[] {
   return [...(improvement === undefined ? [] : [improvement]), ...furtherSentences(budget)];
 }
 
-/** Beside what helps most, which the bars of a budget say too. */
+/** Beside what weighs and helps most, which the bars of a budget say too. */
 export function furtherSentences(budget: Budget): readonly string[] {
   const sentences = [toleranceWords(budget), ...budgetNotes(budget)];
   return sentences.filter((sentence) => sentence !== undefined);
 }
 
+/** `The accuracy of the humidity sensor weighs most; a more accurate humidity probe would leave 1.3 %RH at best.` */
 export function improvementWords({ contributions, improvement, quantity }: Budget): string | undefined {
   const [largest] = contributions;
   if (largest === undefined || improvement === undefined) return undefined;
   const left = showQuantity(improvement.expandedUncertainty, quantityInfo(quantity).difference);
-  return `The ${largest.title} weighs most. ${upperFirst(improvement.words)} helps most: it would leave ${left} at best.`;
+  return `The ${largest.title} weighs most; ${improvement.words} would leave ${left} at best.`;
 }
 
 /** Met where a guard band of the expanded uncertainty is kept (ILAC-G8:09/2019, w = U), for a reading without a known error. */

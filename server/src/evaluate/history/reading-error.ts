@@ -3,6 +3,7 @@
 import type { AirState } from '../../physics/air/moist-air.ts';
 import { airState } from '../../physics/air/state.ts';
 import { EN_COVERAGE, enNumber } from '../../physics/metrology/decision.ts';
+import { AIR_TEMPERATURE_ERRORS } from '../air-temperature/errors.ts';
 import { varianceAt } from '../budget/budget.ts';
 import type { PreparedReport } from '../budget/uncertainty.ts';
 import type { SourceKind } from '../budget/uncertainty-source.ts';
@@ -35,14 +36,7 @@ export function readingError(
 }
 
 /** What the process adds to a reading does not act on a probe that is out of it, over a salt or in a laboratory. */
-const OF_THE_PROCESS: ReadonlySet<SourceKind> = new Set([
-  'stem-conduction',
-  'radiation',
-  'head-warmth',
-  'gradient',
-  'lag',
-  'pressure',
-]);
+const OF_THE_PROCESS: ReadonlySet<SourceKind> = new Set([...AIR_TEMPERATURE_ERRORS, 'pressure']);
 
 /** In the process the uncertainty is that of the worst corner: nobody writes down the state of the air in full. */
 function uncertaintyOfShown(

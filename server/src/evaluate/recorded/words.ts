@@ -1,4 +1,5 @@
 /** What a recording says, in sentences that the command line, hovers and findings share. */
+import { counted } from '../../base/words.ts';
 import { showQuantity, showRange } from '../../quantity/format-quantity.ts';
 import { dimensionOfBounded, titleOfBounded } from './bounds.ts';
 import type {
@@ -108,8 +109,8 @@ export function faultWords(faults: RecordingFaults): readonly string[] {
       'at which the local clock jumps by an hour, taken as the change of summer time',
     ],
   ];
-  const words = lines.flatMap(([count, what]) => (count === 0 ? [] : [`${plural(count, 'row')} ${what}`]));
-  if (gaps > 0) words.push(`${plural(gaps, 'gap')} of ${showTime(gapSeconds)} in all${longest}: nobody’s time`);
+  const words = lines.flatMap(([count, what]) => (count === 0 ? [] : [`${counted(count, 'row')} ${what}`]));
+  if (gaps > 0) words.push(`${counted(gaps, 'gap')} of ${showTime(gapSeconds)} in all${longest}: nobody’s time`);
   return words;
 }
 
@@ -124,8 +125,4 @@ function showTime(seconds: number): string {
 function momentWords({ time, airCelsius, relativeHumidity }: Moment): string {
   const air = showQuantity(airCelsius, 'temperature');
   return `at ${time} (${air} and ${showQuantity(relativeHumidity, 'relative-humidity')})`;
-}
-
-function plural(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

@@ -2,7 +2,8 @@
 
 import type { Budget } from '../../evaluate/budget/budget.ts';
 import { expandedUncertainty, improvedUncertainty } from '../../evaluate/budget/uncertainty-facts.ts';
-import { isKnown, type KnownFact, showFact } from '../../evaluate/facts/fact.ts';
+import { improvementWords } from '../../evaluate/budget/words.ts';
+import { isKnown, type KnownFact } from '../../evaluate/facts/fact.ts';
 import type { PointEvaluation } from '../../evaluate/point.ts';
 import type { Located } from '../../model/located.ts';
 import type { QuantityName } from '../../quantity/quantities.ts';
@@ -30,11 +31,10 @@ export function judgedReports({ reports, budgets, facts }: PointEvaluation): rea
   });
 }
 
-/** `The accuracy of the humidity sensor weighs most; a more accurate humidity probe would leave 1.3 %RH at best.` */
-export function improvementSentence({ budget, improved }: JudgedReport): string {
-  const [largest] = budget.contributions;
-  if (largest === undefined || budget.improvement === undefined) return '';
-  return ` The ${largest.title} weighs most; ${budget.improvement.words} would leave ${showFact(improved)} at best.`;
+/** Behind another sentence; nothing where no change would help. */
+export function improvementSentence({ budget }: JudgedReport): string {
+  const words = improvementWords(budget);
+  return words === undefined ? '' : ` ${words}`;
 }
 
 /** Where the largest contribution is written. */
