@@ -24,3 +24,15 @@ export function rememberedOf<Key extends object, Member extends string, Result>(
     return result;
   };
 }
+
+/** The same for names of a closed set, such as the quantities: what is made of each is kept for good. */
+export function rememberedByName<Name extends string, Result>(make: (name: Name) => Result): (name: Name) => Result {
+  const made = new Map<Name, { readonly result: Result }>();
+  return (name) => {
+    const known = made.get(name);
+    if (known !== undefined) return known.result;
+    const result = make(name);
+    made.set(name, { result });
+    return result;
+  };
+}

@@ -1,5 +1,4 @@
 /** One point as rules and views ask it: what it is, its facts, its budgets and how it goes on. */
-import { withLazyFields } from '../base/lazy-fields.ts';
 import type { QuantityName } from '../quantity/quantities.ts';
 import { type ReportBudgets, reportBudgets } from './budget/uncertainty.ts';
 import { type CheckDue, checkDue } from './checks/due.ts';
@@ -27,13 +26,25 @@ export interface CheckPlan {
   readonly salts: SaltPlan | undefined;
 }
 
+/** The getters of all points, so that thousands share them. */
+const ASSESSMENT: Assessment & ThisType<ResolvedPoint> = {
+  get budgets() {
+    return reportBudgets(this);
+  },
+  get signals() {
+    return signalUses(this);
+  },
+  get alarms() {
+    return alarmUses(this);
+  },
+  get checkPlan() {
+    return { due: checkDue(this), salts: saltPlan(this) };
+  },
+  get histories() {
+    return historiesOf(this);
+  },
+};
+
 export function evaluatePoint(inputs: PointInputs): PointEvaluation {
-  const point = resolvePoint(inputs);
-  return withLazyFields<ResolvedPoint, Assessment>(point, {
-    budgets: () => reportBudgets(point),
-    signals: () => signalUses(point),
-    alarms: () => alarmUses(point),
-    checkPlan: () => ({ due: checkDue(point), salts: saltPlan(point) }),
-    histories: () => historiesOf(point),
-  });
+  return Object.setPrototypeOf(resolvePoint(inputs), ASSESSMENT);
 }

@@ -53,7 +53,7 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
   if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
   const budgets = view.budgets.get(quantity);
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
-  const there = budgets?.phases.find(({ at }) => at.phase === highest.at?.phase);
+  const there = budgets?.phases().find(({ at }) => at.phase === highest.at?.phase);
   if (there === undefined || phase?.cut !== undefined || broken(toleranceLimit(quantity), view) !== undefined)
     return [];
   if (kept(belowSaturation(quantity, there.expandedUncertainty), view) !== undefined) return [];

@@ -124,7 +124,7 @@ function everyBudget(): readonly NamedBudget[] {
   for (const file of files) {
     const content = workspace.analysis(fileUri(file))?.content;
     for (const point of content?.kind === 'site' ? content.site.points.values() : []) {
-      for (const budget of [...point.budgets.values()].flatMap(({ phases }) => phases)) {
+      for (const budget of [...point.budgets.values()].flatMap(({ phases }) => phases())) {
         const phase = budget.at.phase === undefined ? '' : `, ${budget.at.phase}`;
         const place = file.split('/').slice(-2).join('/');
         const name = `${budget.quantity} of ${point.tag}${phase}, ${place}`;

@@ -53,11 +53,15 @@ export function worstCost(
 
 /** The error is computed once for all humidities of a temperature and a pressure. */
 function costIn(envelope: PhaseEnvelope, errorAt: ErrorAt, sensitivityAt: Sensitivity) {
-  const errors = new Map<string, number | undefined>();
+  const errors = new Map<number, Map<number, number | undefined>>();
   const errorOf = (state: AirState): number | undefined => {
-    const key = `${state.airCelsius} ${state.pressure}`;
-    if (!errors.has(key)) errors.set(key, valueIfOk(errorAt(state, envelope)));
-    return errors.get(key);
+    let atPressure = errors.get(state.pressure);
+    if (atPressure === undefined) {
+      atPressure = new Map();
+      errors.set(state.pressure, atPressure);
+    }
+    if (!atPressure.has(state.airCelsius)) atPressure.set(state.airCelsius, valueIfOk(errorAt(state, envelope)));
+    return atPressure.get(state.airCelsius);
   };
   return (state: AirState): number | undefined => {
     const error = errorOf(state);

@@ -8,6 +8,7 @@ import {
   type FactKey,
   type FamilyDeclaration,
   factFamily,
+  namedFamily,
 } from '../facts/declared-fact.ts';
 import type { SpaceEvaluation } from './space.ts';
 
@@ -25,7 +26,7 @@ export function quantityFact<Of extends Dimension>(
   name: string,
   declaration: FamilyDeclaration<SpaceEvaluation, QuantityName, Of>,
 ): FactFamily<SpaceEvaluation, QuantityName, Of> {
-  return factFamily((quantity) => `${quantity}/${name}`, `QUANTITY/${name}`, declaration);
+  return namedFamily((quantity) => `${quantity}/${name}`, `QUANTITY/${name}`, declaration);
 }
 
 /** `envelope/PHASE/NAME`, or `envelope/NAME` for the one envelope of a space without phases. */

@@ -53,16 +53,16 @@ export function worstFact(
     return { value: undefined, missing, derivation: () => ({ inputs: inputs(), relation, formulas, notes }) };
   }
   const { value, state, phase } = worst;
-  const at = cornerOf(state, phase.envelope.phase);
+  const corner = () => cornerOf(state, phase.envelope.phase);
   const outside = formulas.length === 0 ? undefined : leaves(state);
   return {
     value,
-    at,
+    at: corner,
     outside,
     derivation: () => ({
       inputs: [...inputs(), ...phase.envelope.inputs],
       relation,
-      formulas: formulasAt(formulas, at.dewPointCelsius),
+      formulas: formulasAt(formulas, corner().dewPointCelsius),
       notes: outside === undefined ? notes : [...notes, wordsOfOutside(outside)],
     }),
   };

@@ -35,7 +35,8 @@ export interface BudgetContribution {
   readonly resultUncertainty: number;
   /** Part of the variance of the reported value. */
   readonly share: number;
-  readonly inputs: readonly FactInput[];
+  /** Made when somebody asks for them. */
+  readonly inputs: () => readonly FactInput[];
 }
 
 export interface Budget {
@@ -139,7 +140,7 @@ function combined(quantity: QuantityName, sources: readonly UncertaintySource[],
         sensitivity,
         resultUncertainty,
         share,
-        inputs: source.inputsAt(sensed),
+        inputs: () => source.inputsAt(sensed),
       },
     ];
   });

@@ -63,7 +63,7 @@ function relationOf(quantity: QuantityName) {
 function explained(worst: Budget, { space, settings }: ResolvedPoint): Derivation {
   const phase = space?.phases.find(({ envelope }) => envelope.phase === worst.at.phase);
   const inputs = [
-    ...worst.contributions.flatMap((contribution) => contribution.inputs),
+    ...worst.contributions.flatMap((contribution) => contribution.inputs()),
     coverageInput(settings.coverage),
     ...(phase?.envelope.inputs ?? []),
   ];

@@ -12,8 +12,8 @@ import { type PhaseSources, type ReportSources, reportSources } from './report-s
 /** The budgets of one report. */
 export interface ReportBudgets {
   readonly quantity: QuantityName;
-  /** One for each phase, in the order of time; none where something is lacking. */
-  readonly phases: readonly Budget[];
+  /** One for each phase, in the order of time, made when they are asked for; none where something is lacking. */
+  readonly phases: () => readonly Budget[];
   /** The one with the largest uncertainty. */
   readonly worst: Budget | undefined;
   /** In words, without its stop, why there is none. */
@@ -49,22 +49,34 @@ export const reportBudgets = remembered(
 
 function prepared(quantity: QuantityName, gathered: Outcome<ReportSources, string>): PreparedReport {
   if (!gathered.ok)
-    return { budgets: { quantity, phases: [], worst: undefined, missing: gathered.problem }, sources: undefined };
+    return { budgets: { quantity, phases: () => [], worst: undefined, missing: gathered.problem }, sources: undefined };
   const sources = gathered.value;
-  const phases = sources.phases.flatMap((phase) => worstBudget(sources, phase) ?? []);
-  const worst = phases.reduce<Budget | undefined>(lessCertain, undefined);
+  const leastCertain = sources.phases.flatMap((phase) => leastCertainIn(sources, phase) ?? []);
+  const worstOfAll = leastCertain.reduce<LeastCertain | undefined>(lessCertain, undefined);
+  const worst = worstOfAll && budgetIn(sources, worstOfAll.phase, worstOfAll.state);
   const missing = worst === undefined ? 'no state of the envelope has it' : undefined;
+  const phases = (): readonly Budget[] =>
+    leastCertain.flatMap((found) =>
+      found === worstOfAll ? (worst ?? []) : (budgetIn(sources, found.phase, found.state) ?? []),
+    );
   return { budgets: { quantity, phases, worst, missing }, sources };
 }
 
-function lessCertain(one: Budget | undefined, other: Budget): Budget {
-  return one !== undefined && one.standardUncertainty >= other.standardUncertainty ? one : other;
+/** Where in a phase a report is least certain. */
+interface LeastCertain {
+  readonly phase: PhaseSources;
+  readonly state: AirState;
+  readonly variance: number;
 }
 
-function worstBudget(sources: ReportSources, phase: PhaseSources): Budget | undefined {
-  const variance = (state: AirState): number | undefined => varianceAt(sources.measurement, phase.sources, state);
+function leastCertainIn({ measurement }: ReportSources, phase: PhaseSources): LeastCertain | undefined {
+  const variance = (state: AirState): number | undefined => varianceAt(measurement, phase.sources, state);
   const worst = extremeOf(phase.sampled, 'highest', variance);
-  return worst === undefined ? undefined : budgetIn(sources, phase, worst.state);
+  return worst === undefined ? undefined : { phase, state: worst.state, variance: worst.value };
+}
+
+function lessCertain(one: LeastCertain | undefined, other: LeastCertain): LeastCertain {
+  return one !== undefined && one.variance >= other.variance ? one : other;
 }
 
 export function budgetIn(

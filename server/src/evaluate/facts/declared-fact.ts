@@ -3,6 +3,7 @@
  * of a subject, a point or a space for example. Whoever wants the number asks the subject's facts with the declaration:
  * it is computed then, once, and what explains it only when somebody reads that.
  */
+import { rememberedByName } from '../../base/remembered.ts';
 import type { Formula, OutsideFormula } from '../../physics/formula.ts';
 import type { Dimension } from '../../quantity/dimension.ts';
 import type { Corner, Fact, FactInput } from './fact.ts';
@@ -35,7 +36,8 @@ export interface Computed {
   /** Canonical; undefined where the fact has no value, and `missing` says why. */
   readonly value: number | undefined;
   readonly missing?: string;
-  readonly at?: Corner | undefined;
+  /** Where it is worst; as a function where telling it takes longer than holding the state. */
+  readonly at?: Corner | (() => Corner) | undefined;
   readonly outside?: OutsideFormula | undefined;
   /** How it came about: made when somebody reads it. */
   readonly derivation: () => Derivation;
@@ -82,6 +84,15 @@ export function factFamily<Subject, Member, Of extends Dimension>(
     compute: (subject) => compute(subject, member),
   });
   return Object.assign(keyOf, { pattern });
+}
+
+/** A family of the members of a closed set of names, whose keys are made once. */
+export function namedFamily<Subject, Name extends string, Of extends Dimension>(
+  idOf: (name: Name) => string,
+  pattern: string,
+  declaration: FamilyDeclaration<Subject, Name, Of>,
+): FactFamily<Subject, Name, Of> {
+  return Object.assign(rememberedByName(factFamily(idOf, pattern, declaration)), { pattern });
 }
 
 /** The facts of one subject, computed when they are asked for and remembered. */

@@ -12,15 +12,29 @@ export interface InputPlace {
 }
 
 /** An input whose text is made when somebody reads it. */
-export function lazyInput(label: string, makeText: () => string, { origin, file }: InputPlace = {}): FactInput {
-  return {
-    label,
-    get text() {
-      return makeText();
-    },
-    ...(origin === undefined ? {} : { origin }),
-    ...(file === undefined ? {} : { file }),
-  };
+export function lazyInput(label: string, makeText: () => string, place: InputPlace = {}): FactInput {
+  return new LazyInput(label, makeText, place);
+}
+
+/** A class, so that thousands of inputs share their getters. */
+class LazyInput implements FactInput {
+  readonly origin?: Origin;
+  readonly file?: string;
+  readonly #makeText: () => string;
+
+  constructor(
+    readonly label: string,
+    makeText: () => string,
+    { origin, file }: InputPlace,
+  ) {
+    this.#makeText = makeText;
+    if (origin !== undefined) this.origin = origin;
+    if (file !== undefined) this.file = file;
+  }
+
+  get text(): string {
+    return this.#makeText();
+  }
 }
 
 /** Nothing where the quantity is not given. @param file where that is not the file of the point */

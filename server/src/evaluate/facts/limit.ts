@@ -121,9 +121,8 @@ export function writtenBound({ value: { value, dimension } }: Located<Quantity>)
 }
 
 /** @param part in words: `a third of` */
-export function partBound(whole: Located<Quantity>, share: number, part: string): Bound {
-  const { written, ...bound } = writtenBound(whole);
-  return { ...bound, written, value: written * share, part };
+export function partBound({ value: { value, dimension } }: Located<Quantity>, share: number, part: string): Bound {
+  return { value: value * share, written: value, dimension, part, isBuiltIn: false };
 }
 
 export function endBound({ value: range }: Located<QuantityRange>, end: 'low' | 'high'): Bound {

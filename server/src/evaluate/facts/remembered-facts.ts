@@ -43,11 +43,11 @@ class ComputedFact<Subject, Of extends Dimension> implements Fact<Of> {
   readonly dimension: Of;
   readonly value: number | undefined;
   readonly missing: string | undefined;
-  readonly at: Corner | undefined;
   readonly outside: OutsideFormula | undefined;
   readonly #key: FactKey<Subject, Of>;
   readonly #subject: Subject;
   readonly #derive: () => Derivation;
+  #at: Corner | (() => Corner) | undefined;
   #derivation: Derivation | undefined;
 
   constructor(key: FactKey<Subject, Of>, subject: Subject, { value, missing, at, outside, derivation }: Computed) {
@@ -55,11 +55,16 @@ class ComputedFact<Subject, Of extends Dimension> implements Fact<Of> {
     this.dimension = key.dimensionOf(subject);
     this.value = value;
     this.missing = missing;
-    this.at = at;
     this.outside = outside;
     this.#key = key;
     this.#subject = subject;
     this.#derive = derivation;
+    this.#at = at;
+  }
+
+  get at(): Corner | undefined {
+    if (typeof this.#at === 'function') this.#at = this.#at();
+    return this.#at;
   }
 
   get title(): string {

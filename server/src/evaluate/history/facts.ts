@@ -38,7 +38,7 @@ function explainedError({ reading, enNumber, pointUncertainty }: ReadingError): 
     inputs: [
       { label: 'shown', text: showQuantity(shown, dimension), ...written },
       { label: 'reference', text: showQuantity(reference, dimension), ...written },
-      ...uncertainty('reference', referenceUncertainty).map((input) => ({ ...input, ...written })),
+      ...uncertainty('reference', referenceUncertainty).map(({ label, text }) => ({ label, text, ...written })),
       ...uncertainty('point', pointUncertainty),
     ],
     relation: 'error = shown − reference',

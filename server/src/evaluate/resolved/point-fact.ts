@@ -10,6 +10,7 @@ import {
   type FactKey,
   type FamilyDeclaration,
   factFamily,
+  namedFamily,
 } from '../facts/declared-fact.ts';
 import type { ResolvedPoint } from './resolved-point.ts';
 
@@ -29,7 +30,7 @@ type Family<Member, Of extends Dimension> = FamilyDeclaration<ResolvedPoint, Mem
 
 /** `QUANTITY/NAME`, of what is reported. No quantity is called like a kind below. */
 export function reportFact<Of extends Dimension>(name: string, declaration: Family<QuantityName, Of>): ReportFact<Of> {
-  return factFamily((quantity) => `${quantity}/${name}`, `QUANTITY/${name}`, declaration);
+  return namedFamily((quantity) => `${quantity}/${name}`, `QUANTITY/${name}`, declaration);
 }
 
 /** `signal/SIGNAL/NAME` */

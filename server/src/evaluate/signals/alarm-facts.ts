@@ -31,7 +31,7 @@ export const uncertaintyNearLimit = alarmFact('expanded-uncertainty', {
     value: judged.budget.expandedUncertainty,
     at: judged.budget.at,
     derivation: () => ({
-      inputs: [...commonInputs(judged), ...judged.budget.contributions.flatMap(({ inputs }) => inputs)],
+      inputs: [...commonInputs(judged), ...judged.budget.contributions.flatMap(({ inputs }) => inputs())],
       relation: 'U = k · u',
       formulas: [COMBINED_UNCERTAINTY],
       notes: budgetNotes(judged.budget),

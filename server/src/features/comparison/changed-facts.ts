@@ -63,13 +63,14 @@ function shown(fact: Fact): string {
   return isKnown(fact) ? showFact(fact) : `none, ${fact.missing ?? 'not known'}`;
 }
 
-interface PlacedInput extends FactInput {
+interface PlacedInput extends Pick<FactInput, 'label' | 'text'> {
   readonly path: readonly string[] | undefined;
 }
 
 function placed(inputs: readonly FactInput[], nowAt: PlaceNow): readonly PlacedInput[] {
   return inputs.map((input) => ({
-    ...input,
+    label: input.label,
+    text: input.text,
     path: input.origin === undefined ? undefined : nowAt(pathOf(input.origin)),
   }));
 }

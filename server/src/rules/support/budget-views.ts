@@ -40,7 +40,7 @@ export function improvementSentence({ budget }: JudgedReport): string {
 /** Where the largest contribution is written. */
 export function largestContribution({ budget }: JudgedReport): readonly Related[] {
   const [largest] = budget.contributions;
-  return (largest?.inputs ?? []).flatMap(({ label, text, origin, file }) =>
+  return (largest?.inputs() ?? []).flatMap(({ label, text, origin, file }) =>
     origin === undefined
       ? []
       : [{ message: `The largest contribution: ${label}, ${text}.`, origin, ...(file === undefined ? {} : { file }) }],
