@@ -29,10 +29,12 @@ const RULES_BY_LOOK: Readonly<Record<Look, readonly Rule[]>> = {
 
 /** Runs every rule that looks at this kind of thing. */
 export function runRules<Kind extends Look>(look: Kind, view: ViewOf<Kind>, subject: string): readonly RawFinding[] {
-  return RULES_BY_LOOK[look].flatMap((rule) => {
+  const found: RawFinding[] = [];
+  for (const rule of RULES_BY_LOOK[look]) {
     const check = rule.check[look] as ((view: ViewOf<Kind>) => readonly FindingDraft[]) | undefined;
-    return (check?.(view) ?? []).map((draft) => ({ rule, subject: draft.subject ?? subject, draft }));
-  });
+    for (const draft of check?.(view) ?? []) found.push({ rule, subject: draft.subject ?? subject, draft });
+  }
+  return found;
 }
 
 /** Finds the place of an origin in any file of the workspace. */
