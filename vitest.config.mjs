@@ -44,6 +44,7 @@ export default defineConfig({
           include: [`${EDITOR}/*.test.ts`],
           globalSetup: ['test/editor/global-setup.ts'],
           fileParallelism: false,
+          sequence: { groupOrder: 1 }, // alone: an editor that is starved is slow to draw
           expect: { poll: { timeout: 60_000, interval: 100 } }, // as long as the pages wait: PATIENCE
           testTimeout: 300_000,
           hookTimeout: 300_000,

@@ -13,7 +13,7 @@ import type { ChartPlane, HumidityAxis } from '../../server/src/pictures/chart/p
 import { readChart } from '../../server/src/pictures/chart/reading.ts';
 import { placeOn, ticksBetween, valueAt } from '../../server/src/pictures/scale.ts';
 import type { XY } from '../../server/src/pictures/svg.ts';
-import { summarise } from '../../server/src/recording/fold/summarise.ts';
+import { RecordingFold } from '../../server/src/recording/fold/recording-fold.ts';
 import { evaluatedPoint, evaluatedSpace, known, there } from '../evaluate/evaluated-site.ts';
 import { factsById } from '../evaluate/facts-by-id.ts';
 
@@ -176,7 +176,7 @@ describe('points that are alike', () => {
 describe('a recording', () => {
   const space = evaluatedSpace('{ temperature: 20 .. 30 degC, humidity: 40 .. 60 %RH }');
   const basis = there(recordingBasis(space, []));
-  const summing = summarise(basis, 'dew-point', 'zoned');
+  const summing = new RecordingFold(basis, 'dew-point', 'zoned');
   // One row every 10 min: an hour at 25 °C and a dew point of 15 °C, then half an hour at 40 and 15 °C.
   const times = Float64Array.from({ length: 10 }, (_, row) => row * 600);
   summing.add({

@@ -6,7 +6,7 @@ import type { NamedColumns, RecordingAnswer } from '../../evaluate/recorded/answ
 import type { RecordingBasis, RecordingSummary } from '../../evaluate/recorded/summary.ts';
 import { type ChosenColumns, chooseColumns, usedColumns } from '../dialect/chosen-columns.ts';
 import { detectColumns } from '../dialect/detect-columns.ts';
-import { type RowChunk, summarise } from '../fold/summarise.ts';
+import { RecordingFold, type RowChunk } from '../fold/recording-fold.ts';
 import type { DuckDBLibrary } from './duckdb.ts';
 import { canonicalNumber, type OpenLog, openLog, orNaN } from './open-log.ts';
 
@@ -73,7 +73,7 @@ async function sumUp(
   );
   const selected = [orNaN(log.time(time.index, time.format)), ...values];
   const result = await connection.stream(`SELECT ${selected.join(', ')} FROM ${log.from}`);
-  const summary = summarise(basis, humidity.quantity, time.format.clock);
+  const summary = new RecordingFold(basis, humidity.quantity, time.format.clock);
   let rows = 0;
   let next = result.fetchChunk();
   for (let chunk = await next; chunk !== null && chunk.rowCount > 0; chunk = await next) {
