@@ -73,9 +73,9 @@ const MOST_JUMPS = 4;
  * With samples on either side of the jumps between two neighbours: a climb up to a jump that runs diagonally through
  * the box would end far from the highest value beside it.
  *
- * @param pieceAt the same within a piece in which the function is smooth, and another in the next
+ * @param pieceAt the number of the piece in which the function is smooth
  */
-export function sampledAtJumps(sampled: SampledEnvelope, pieceAt: (state: AirState) => unknown): SampledEnvelope {
+export function sampledAtJumps(sampled: SampledEnvelope, pieceAt: (state: AirState) => number): SampledEnvelope {
   const { envelope, samples, neighbours } = sampled;
   const pieces = new Map(samples.map((sample) => [sample, pieceAt(sample.state)]));
   const besideJumps: Sample[] = [];

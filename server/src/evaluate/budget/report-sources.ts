@@ -64,7 +64,7 @@ export function reportSources(
     ...pressureSources(space, measurement),
     ...(signal?.sources ?? []),
   ];
-  const table = everywhere.find(({ inRows }) => inRows);
+  const rowAt = everywhere.find((each) => each.rowAt !== undefined)?.rowAt;
   const kind = thermometerKindOf(source);
   const phases = space.phases.flatMap((phase): PhaseSources[] => {
     if (phase.sampled === undefined) return [];
@@ -72,9 +72,9 @@ export function reportSources(
     const sources = [...everywhere, ...errors.sources];
     const leftOut = [...sensor.value.leftOut, ...thermometer.value.leftOut, ...errors.leftOut, ...uncounted];
     const sampled =
-      table === undefined
+      rowAt === undefined
         ? phase.sampled
-        : sampledAtJumps(phase.sampled, (state) => table.statedAt(sensedState(state, measurement.rise)));
+        : sampledAtJumps(phase.sampled, (state) => rowAt(sensedState(state, measurement.rise)));
     return [{ phase, sampled, sources, leftOut }];
   });
   const gap = accuracyGap(phases, measurement.rise);

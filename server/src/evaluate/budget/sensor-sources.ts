@@ -78,10 +78,10 @@ function accuracySource(
   return {
     kind: 'sensor-accuracy',
     enters: 'sensor-humidity',
-    inRows: rows.length > 1,
-    statedAt: (sensed) => rowAt(rows, sensed),
+    ...(rows.length > 1 ? { rowAt: (sensed: SensedState) => numberOfRow(rows, sensed) } : {}),
+    statedAt: (sensed) => rows[numberOfRow(rows, sensed)],
     inputsAt: (sensed) => [
-      { label: `accuracy of ${id}`, text: wordsOfRow(rowAt(rows, sensed)), file, origin },
+      { label: `accuracy of ${id}`, text: wordsOfRow(rows[numberOfRow(rows, sensed)]), file, origin },
       ...warming,
     ],
   };
@@ -114,15 +114,18 @@ function wordsOfRow(usable: UsableRow | undefined): string {
   return `± ${showQuantity(halfWidth, 'relative-humidity')}${where} (${meaning})`;
 }
 
-/** Of the rows that hold for what the sensor sees, the one with the smallest figure. */
-function rowAt(rows: readonly UsableRow[], { sensorHumidity, sensorCelsius }: SensedState): UsableRow | undefined {
-  let best: UsableRow | undefined;
-  for (const usable of rows) {
+/** Of the rows that hold for what the sensor sees, the number of the one with the smallest figure; -1 where none holds. */
+function numberOfRow(rows: readonly UsableRow[], { sensorHumidity, sensorCelsius }: SensedState): number {
+  let best = -1;
+  let least = Number.POSITIVE_INFINITY;
+  for (let number = 0; number < rows.length; number++) {
+    const usable = rows[number];
+    if (usable === undefined || usable.halfWidth >= least) continue;
     const { when, temperature } = usable.row;
     const holds =
       (when === undefined || isWithin(sensorHumidity, when.value)) &&
       (temperature === undefined || isWithin(sensorCelsius, temperature.value));
-    if (holds && (best === undefined || usable.halfWidth < best.halfWidth)) best = usable;
+    if (holds) [best, least] = [number, usable.halfWidth];
   }
   return best;
 }

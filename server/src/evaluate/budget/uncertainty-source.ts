@@ -15,8 +15,8 @@ export interface UncertaintySource {
   readonly enters: MeasuredInput;
   /** The terminal or register where it is, for what a signal adds. */
   readonly signal?: string;
-  /** True where it is stated in the rows of a table: the same object within a row, so that it jumps between two. */
-  readonly inRows?: boolean;
+  /** Where it is stated in the rows of a table, the number of the row that holds: it jumps between two. */
+  readonly rowAt?: (sensed: SensedState) => number;
   /** Undefined where nothing is stated for that state. */
   readonly statedAt: (sensed: SensedState) => StatedUncertainty | undefined;
   readonly inputsAt: (sensed: SensedState) => readonly FactInput[];
