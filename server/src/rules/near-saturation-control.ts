@@ -45,12 +45,14 @@ export const rule: Rule = {
 /** Held against the uncertainty of the same phase: that of another phase may be larger, and says nothing of this air. */
 function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluation): readonly FindingDraft[] {
   const { quantity, report } = evaluated;
-  const { tolerance } = report.value;
+  if (quantity !== 'relative-humidity' || report.value.tolerance === undefined) return [];
   const [highest, expanded] = [
     view.facts.get(highestReported(quantity)),
     view.facts.get(expandedUncertainty(quantity)),
   ];
-  if (quantity !== 'relative-humidity' || tolerance === undefined || !isKnown(highest) || !isKnown(expanded)) return [];
+  if (!isKnown(highest) || !isKnown(expanded)) return [];
+  // That of the phase is no larger.
+  if (kept(belowSaturation(quantity, expanded.value), view) !== undefined) return [];
   const budgets = view.budgets.get(quantity);
   const phase = view.space?.phases.find(({ envelope }) => envelope.phase === highest.at?.phase);
   const there = budgets?.phases().find(({ at }) => at.phase === highest.at?.phase);
