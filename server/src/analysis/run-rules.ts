@@ -56,12 +56,16 @@ export function settle(
   const settled = {
     rule: rule.name,
     severity: wanted ?? draft.severity ?? rule.severity,
-    message: draft.message,
     subject,
     range,
     facts: draft.facts ?? [],
   };
-  return withLazyFields<typeof settled, Pick<Finding, 'related' | 'fixes'>>(settled, {
+  let message: string | undefined;
+  return withLazyFields<typeof settled, Pick<Finding, 'message' | 'related' | 'fixes'>>(settled, {
+    message: () => {
+      message ??= draft.message();
+      return message;
+    },
     related: () => relatedPlaces(draft, file, placeOf),
     fixes: () => (draft.fixes?.() ?? []).flatMap((fix) => settleFix(fix, file, placeOf) ?? []),
   });

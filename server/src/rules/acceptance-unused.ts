@@ -26,9 +26,10 @@ function unused(idle: IdleAcceptance, { ruleNames }: AcceptanceView): FindingDra
   const near = isRule ? undefined : nearestWord(name, ruleNames)?.word;
   const hint = near === undefined ? '' : ` The nearest is ${near}.`;
   return {
-    message: isRule
-      ? `No finding of ${name} is on this line, so that nothing is accepted here. Remove the comment, or put it where the finding is.`
-      : `“${name}” is no rule, so that nothing is accepted here.${hint}`,
+    message: () =>
+      isRule
+        ? `No finding of ${name} is on this line, so that nothing is accepted here. Remove the comment, or put it where the finding is.`
+        : `“${name}” is no rule, so that nothing is accepted here.${hint}`,
     origin,
     subject,
     fixes: () => [...(near === undefined ? [] : [changeAcceptedRule(idle, near)]), removeAcceptance(idle)],

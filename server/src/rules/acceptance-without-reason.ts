@@ -19,7 +19,7 @@ export const rule: Rule = {
 function withoutReason(idle: IdleAcceptance): FindingDraft {
   const colon = addColon(idle);
   return {
-    message:
+    message: () =>
       colon === undefined
         ? `Accepting ${idle.rule} needs a reason, and without one the finding stays. Write it behind a colon: # accept ${idle.rule}: reason.`
         : `A colon stands between the rule and the reason, and without it the finding stays: # accept ${idle.rule}: reason.`,

@@ -25,7 +25,8 @@ export const rule: Rule = {
       const limit = showQuantity(PLUME_SPEED, 'speed');
       return [
         {
-          message: `The air-temperature probe is above the heated head, and the air may be as slow as ${slowestWords(slowest)}; under ${limit} the probe sits in the warm plume. Mount it below.`,
+          message: () =>
+            `The air-temperature probe is above the heated head, and the air may be as slow as ${slowestWords(slowest)}; under ${limit} the probe sits in the warm plume. Mount it below.`,
           origin: position.origin,
           related: () => [...heaterIsOn(view), slowestIs(slowest)],
           fixes: () => [

@@ -19,7 +19,7 @@ export const rule: Rule = {
       if (!view.heater.on || position?.value !== 'downstream') return [];
       return [
         {
-          message:
+          message: () =>
             'The air-temperature probe is downstream of the heated head, in its warm wake. Mount it upstream or beside.',
           origin: position.origin,
           related: () => heaterIsOn(view),

@@ -22,13 +22,15 @@ export const rule: Rule = {
     point: (view) =>
       view.reports.flatMap((evaluated) => {
         const { quantity, report, source } = evaluated;
-        if (source.kind !== 'other-point' || view.space === undefined) return [];
+        const { space } = view;
+        if (source.kind !== 'other-point' || space === undefined) return [];
         const { tag, entry, space: elsewhere } = source.other;
-        if (entry === undefined || elsewhere === undefined || elsewhere.id === view.space.id) return [];
-        const [here, there] = [temperaturesOf(view.space), temperaturesOf(elsewhere)];
-        const apart = areNeverEquallyWarm(view.space, elsewhere);
+        if (entry === undefined || elsewhere === undefined || elsewhere.id === space.id) return [];
+        const [here, there] = [temperaturesOf(space), temperaturesOf(elsewhere)];
+        const apart = areNeverEquallyWarm(space, elsewhere);
         return {
-          message: `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${view.space.id}${words(here)}: the two ${apart ? 'are never' : 'need not be'} equally warm. Assign a probe in the same space.`,
+          message: () =>
+            `The ${quantityInfo(quantity).title} takes its air temperature from ${tag} in ${elsewhere.id}${words(there)}, and this point is in ${space.id}${words(here)}: the two ${apart ? 'are never' : 'need not be'} equally warm. Assign a probe in the same space.`,
           origin: report.value.airTemperature?.origin ?? report.origin,
           severity: apart ? 'error' : 'warning',
           facts: [here, there].flatMap((range) => (range === undefined ? [] : [range.lowest, range.highest])),

@@ -30,7 +30,8 @@ export const rule: Rule = {
         const taken = showQuantity(source.celsius, 'temperature');
         const limit = showQuantity(tolerance.value.value, tolerance.value.dimension);
         return {
-          message: `The ${title} is computed for air of ${taken}; it is off by up to ${showFact(error)}${atCorner(error)}, over its tolerance of ${limit}. Measure the air temperature with an unheated probe.`,
+          message: () =>
+            `The ${title} is computed for air of ${taken}; it is off by up to ${showFact(error)}${atCorner(error)}, over its tolerance of ${limit}. Measure the air temperature with an unheated probe.`,
           origin: airTemperature.origin,
           facts: [error],
           related: () => [

@@ -25,7 +25,8 @@ export const rule: Rule = {
         const error = view.facts.get(heatedHeadError(quantity));
         const cost = isKnown(error) ? `, and is off by up to ${showFact(error)}${atCorner(error)}` : '';
         return {
-          message: `The ${quantityInfo(quantity).title} is computed with the temperature of the heated head${cost}. Assign an unheated air-temperature probe.`,
+          message: () =>
+            `The ${quantityInfo(quantity).title} is computed with the temperature of the heated head${cost}. Assign an unheated air-temperature probe.`,
           origin: report.value.airTemperature?.origin ?? report.origin,
           facts: isKnown(error) ? [error] : [],
           related: () => [...heaterIsOn(view), ...(isKnown(error) ? worstPhase(view.space, error) : [])],

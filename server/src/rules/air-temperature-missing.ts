@@ -37,7 +37,8 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
     const { tag, entry } = source.other;
     return [
       {
-        message: `The ${title} takes its air temperature from ${tag}, which has no air-temperature probe. Assign a probe of this point.`,
+        message: () =>
+          `The ${title} takes its air temperature from ${tag}, which has no air-temperature probe. Assign a probe of this point.`,
         origin: report.value.airTemperature?.origin ?? origin,
         related: () =>
           entry === undefined ? [] : [{ message: `${tag} has no air-temperature probe.`, origin: entry.keyOrigin }],
@@ -53,7 +54,8 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
     } as const;
     return [
       {
-        message: `The ${title} takes its air temperature from the air-temperature probe, and the point has none. Add the probe, or take the temperature of the humidity probe, which is not heated.`,
+        message: () =>
+          `The ${title} takes its air temperature from the air-temperature probe, and the point has none. Add the probe, or take the temperature of the humidity probe, which is not heated.`,
         origin: report.value.airTemperature?.origin ?? origin,
         fixes: () => [...addProbe, ...(view.heater.known ? [unheated] : [])],
       },
@@ -62,7 +64,8 @@ function missing(view: PointEvaluation, evaluated: ReportEvaluation): readonly F
   if (source.kind !== 'no-such-probe' && (source.kind !== 'unassigned' || source.probeThere)) return [];
   return [
     {
-      message: `The ${title} needs the air temperature, but the head is heated and the point has no air-temperature probe. Add a probe and assign it, or report the dew point instead.`,
+      message: () =>
+        `The ${title} needs the air temperature, but the head is heated and the point has no air-temperature probe. Add a probe and assign it, or report the dew point instead.`,
       origin,
       related: () => heaterIsOn(view),
       fixes: () => [...addProbe, ...reportDewPointInstead(view, evaluated), ...switchHeaterOff(view)],

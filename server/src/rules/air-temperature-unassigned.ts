@@ -20,7 +20,8 @@ export const rule: Rule = {
       view.reports.flatMap(({ quantity, report, source }) => {
         if (source.kind !== 'unassigned' || !source.probeThere) return [];
         return {
-          message: `The ${quantityInfo(quantity).title} needs the air temperature, the head is heated, and the air-temperature probe is not assigned. Assign it to this report.`,
+          message: () =>
+            `The ${quantityInfo(quantity).title} needs the air temperature, the head is heated, and the air-temperature probe is not assigned. Assign it to this report.`,
           origin: report.keyOrigin ?? report.origin,
           related: () => [...airTemperatureProbeIs(view), ...heaterIsOn(view)],
           fixes: () => assignOwnProbe(view, report, 'safe'),

@@ -36,7 +36,8 @@ function chattering(view: PointEvaluation, alarm: AlarmUse): readonly FindingDra
         : `The alarm ${name} clears ${showQuantity(hysteresis, quantityInfo(quantity).difference)} from its limit`;
   return [
     {
-      message: `${clears}, and noise alone moves the reading by ${showFact(least)}${atCorner(least)}: the alarm chatters. Let it clear further inwards.`,
+      message: () =>
+        `${clears}, and noise alone moves the reading by ${showFact(least)}${atCorner(least)}: the alarm chatters. Let it clear further inwards.`,
       origin: (clear ?? limit).origin,
       facts: [least],
       fixes: () => clearInwards(view, alarm),

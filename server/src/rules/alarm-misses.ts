@@ -32,7 +32,8 @@ function missing(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
   const { title } = quantityInfo(quantity);
   return [
     {
-      message: `With the ${title} one tolerance beyond its limit, ${name} stays silent with a probability of ${showFact(missed)}${atCorner(missed)}, over 5 %. Lessen the uncertainty, or set the limit at ${showFact(guarded)}.`,
+      message: () =>
+        `With the ${title} one tolerance beyond its limit, ${name} stays silent with a probability of ${showFact(missed)}${atCorner(missed)}, over 5 %. Lessen the uncertainty, or set the limit at ${showFact(guarded)}.`,
       origin: limit.origin,
       facts: [missed, guarded],
       fixes: () => setInwards(alarm, guarded),

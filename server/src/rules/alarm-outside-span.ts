@@ -30,7 +30,8 @@ function outside(view: PointEvaluation, alarm: AlarmUse): readonly FindingDraft[
   });
   return [
     {
-      message: `The alarm ${alarm.name} on the ${title} is set ${limitWords(alarm)}: ${sounds.join(', and ')}. Widen the span or move the limit.`,
+      message: () =>
+        `The alarm ${alarm.name} on the ${title} is set ${limitWords(alarm)}: ${sounds.join(', and ')}. Widen the span or move the limit.`,
       origin: alarm.limit.origin,
       related: () =>
         carriers.map(({ name, located }) => ({

@@ -34,7 +34,8 @@ function unreachable(view: PointEvaluation, alarm: AlarmUse): readonly FindingDr
   const { title } = quantityInfo(quantity);
   return [
     {
-      message: `The alarm ${name} is set ${limitWords(alarm)}, and the envelope takes the ${title} ${isOver ? 'up' : 'down'} to ${showFact(end)}${atCorner(end)}: in the air that this file describes it ${sounds}. Write the excursion into the envelope, or move the limit.`,
+      message: () =>
+        `The alarm ${name} is set ${limitWords(alarm)}, and the envelope takes the ${title} ${isOver ? 'up' : 'down'} to ${showFact(end)}${atCorner(end)}: in the air that this file describes it ${sounds}. Write the excursion into the envelope, or move the limit.`,
       origin: limit.origin,
       facts: [end],
       related: () => worstPhase(view.space, end),

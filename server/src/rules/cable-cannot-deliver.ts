@@ -21,7 +21,8 @@ export const rule: Rule = {
       if (cable === undefined || !isKnown(asked) || !isKnown(limit)) return [];
       return [
         {
-          message: `The point takes ${showFact(asked)}, and this cable brings ${showFact(limit)} at most. ${conductorWords(view)}`,
+          message: () =>
+            `The point takes ${showFact(asked)}, and this cable brings ${showFact(limit)} at most. ${conductorWords(view)}`,
           origin: cable.origin,
           facts: isKnown(needed) ? [asked, limit, needed] : [asked, limit],
           related: () => heaterIsOn(view),

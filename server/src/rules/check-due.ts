@@ -27,7 +27,7 @@ function due(view: PointEvaluation): readonly FindingDraft[] {
   if (next === undefined || left === undefined || interval === undefined) return [];
   const every = showQuantity(interval.value.value, interval.value.dimension);
   const { last } = next;
-  const message =
+  const message = () =>
     broken(checkNotOverdue, view) !== undefined
       ? `The check of this point was due on ${next.due}, ${every} after that of ${last.date}: from then on it may have drifted further than its uncertainties allow for. Check it, and write the day down.`
       : `The check of this point is due on ${next.due}, ${every} after that of ${last.date}. Plan it, and write the day down once it is made.`;

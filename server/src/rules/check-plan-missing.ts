@@ -24,7 +24,7 @@ function missing({ point, entry }: PointEvaluation): readonly FindingDraft[] {
   const plan = '{interval: 12 months, method: reference-instrument}';
   return [
     {
-      message:
+      message: () =>
         'Nothing says how often this point is checked, so that nothing limits its drift. Plan its checks: an interval, a method, and the date of the last one.',
       origin: keyOrigin,
       fixes: () => [

@@ -41,7 +41,8 @@ function invalid({ id, humidity, located }: PlannedSalt, plan: SaltPlan, salts: 
   if (humidity.ok) return [];
   return [
     {
-      message: `${id} is no fixed point at ${showQuantity(plan.at.value.value, 'temperature')}: ${wordsOfOutside(humidity.problem)}. Check at another temperature, or over another salt.`,
+      message: () =>
+        `${id} is no fixed point at ${showQuantity(plan.at.value.value, 'temperature')}: ${wordsOfOutside(humidity.problem)}. Check at another temperature, or over another salt.`,
       origin: located.origin,
       related: () => [{ message: 'The temperature of the check is here.', origin: plan.at.origin }],
       fixes: () => fittingSalts(plan, salts),
@@ -53,7 +54,8 @@ function conflicting({ id, conflict, located }: PlannedSalt, plan: SaltPlan, sal
   if (conflict === undefined) return [];
   return [
     {
-      message: `${id} is no salt for a probe that is exposed to ${conflict.exposure}: ${conflict.reason}. Use another salt.`,
+      message: () =>
+        `${id} is no salt for a probe that is exposed to ${conflict.exposure}: ${conflict.reason}. Use another salt.`,
       origin: located.origin,
       fixes: () => fittingSalts(plan, salts),
     },
@@ -73,7 +75,8 @@ function notSpanning({ facts }: PointEvaluation, plan: SaltPlan, salts: Salts): 
   const end = leaves === 'wet' ? highest : lowest;
   return [
     {
-      message: `At work the sensor sees ${showFact(lowest)} to ${showFact(highest)}${inCorner(end)}, and the salts give ${saltWords(driest, wettest)} at ${showQuantity(plan.at.value.value, 'temperature')}: they say nothing of the ${leaves} end. Choose salts on either side.`,
+      message: () =>
+        `At work the sensor sees ${showFact(lowest)} to ${showFact(highest)}${inCorner(end)}, and the salts give ${saltWords(driest, wettest)} at ${showQuantity(plan.at.value.value, 'temperature')}: they say nothing of the ${leaves} end. Choose salts on either side.`,
       origin: salts.origin,
       facts: [lowest, highest, ...readings],
       fixes: () => fittingSalts(plan, salts),

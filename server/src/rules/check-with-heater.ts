@@ -38,7 +38,8 @@ function heatedMeanwhile(view: PointEvaluation): readonly FindingDraft[] {
       : `: over ${first.id} at ${showQuantity(plan.at.value.value, 'temperature')} a heated sensor sees ${showFact(first.heated)} instead of ${showFact(first.expected)}`;
   return [
     {
-      message: `The plan does not say whether the heater works during the salt check${numbers}. Switch it off for the check and say so.`,
+      message: () =>
+        `The plan does not say whether the heater works during the salt check${numbers}. Switch it off for the check and say so.`,
       origin: method.origin,
       facts: first === undefined ? [] : [first.expected, first.heated],
       related: () => heaterIsOn(view),
@@ -62,7 +63,8 @@ function readWithoutAWord({ file, model, visited }: VisitView): readonly Finding
     const cursor = model.readings.find((reading) => reading.origin === origin)?.cursor;
     const edit = (word: string) => (cursor === undefined ? undefined : appendPair(cursor, 'heater', word));
     return {
-      message: `The reading over the salt does not say whether the heater of ${tag} worked, and a heated sensor sees less than the salt gives. Write down whether it was off or on.`,
+      message: () =>
+        `The reading over the salt does not say whether the heater of ${tag} worked, and a heated sensor sees less than the salt gives. Write down whether it was off or on.`,
       origin,
       subject: tag,
       fixes: () => [

@@ -30,7 +30,8 @@ export const rule: Rule = {
       const mode = view.heater.located?.value.mode;
       return [
         {
-          message: `The head enters phase ${phase} at ${showFact(head)}, below that phase's highest dew point of ${showFact(dewPoint)}, and condenses until it has warmed up. Keep it warm with a heater that works continuously.`,
+          message: () =>
+            `The head enters phase ${phase} at ${showFact(head)}, below that phase's highest dew point of ${showFact(dewPoint)}, and condenses until it has warmed up. Keep it warm with a heater that works continuously.`,
           origin: mode?.origin ?? probe.keyOrigin ?? probe.origin,
           facts: [head, dewPoint, margin],
           related: () => worstPhase(view.space, dewPoint),

@@ -28,7 +28,7 @@ export const rule: Rule = {
       if (first === undefined) return [];
       return [
         {
-          message: `${first.words}. Say frost-point where that is meant.`,
+          message: () => `${first.words}. Say frost-point where that is meant.`,
           origin: first.origin,
           facts: first.facts,
           related: () => [

@@ -39,7 +39,8 @@ function ahead(view: PointEvaluation, history: History): readonly FindingDraft[]
   const [reaches, advice] = isReached ? ['reached', 'Check it now.'] : ['reaches', 'Check it sooner.'];
   return [
     {
-      message: `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. ${advice}`,
+      message: () =>
+        `The ${title} of this point drifts by ${showFact(perYear)} in a year and ${reaches} its tolerance of ${permitted} on ${expected}, before the check due on ${next.due}. ${advice}`,
       origin: view.point.checks?.value.interval?.origin ?? tolerance.origin,
       facts: [perYear],
       related: () => lastReading(history),

@@ -40,7 +40,8 @@ export const rule: Rule = {
       const edits = [replaceScalar(attitude.cursor, 'head-down')];
       return [
         {
-          message: `The probe is mounted ${attitude.value === 'head-up' ? 'with its head up' : 'horizontally'}, and ${wet.words}: what condenses runs along the stem to the sensor. Mount it with the head down.`,
+          message: () =>
+            `The probe is mounted ${attitude.value === 'head-up' ? 'with its head up' : 'horizontally'}, and ${wet.words}: what condenses runs along the stem to the sensor. Mount it with the head down.`,
           origin: attitude.origin,
           facts: [wet.fact],
           related: () => worstPhase(view.space, wet.fact),

@@ -47,7 +47,8 @@ function withoutPressure(space: SpaceEvaluation): readonly FindingDraft[] {
   if (pressure === undefined || space.pressure.source !== 'given' || lowest === undefined) return [];
   return [
     {
-      message: `The pressure goes down to ${showFact(lowest)}, absolute, and air has a pressure above zero: nothing is computed in this space. Give the absolute pressure, or that against the air outside with (g) behind it.`,
+      message: () =>
+        `The pressure goes down to ${showFact(lowest)}, absolute, and air has a pressure above zero: nothing is computed in this space. Give the absolute pressure, or that against the air outside with (g) behind it.`,
       origin: pressure.origin,
       facts: [lowest],
     },
@@ -69,7 +70,7 @@ function impossiblePhase(phase: PhaseEvaluation, { located, facts }: SpaceEvalua
     : { message: 'The air temperature of the envelope.', origin: envelope.temperature.origin };
   return [
     {
-      message: words(kind, found, limit),
+      message: () => words(kind, found, limit),
       origin: envelope.humidity.origin,
       facts: [found, limit],
       related: () => [related],

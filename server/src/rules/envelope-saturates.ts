@@ -26,7 +26,8 @@ export const rule: Rule = {
         if (!isKnown(highestDewPoint) || !isKnown(lowestTemperature)) return [];
         const corner = lowestTemperature.at === undefined ? '100 %RH' : showCorner(lowestTemperature.at);
         return {
-          message: `The highest dew point, ${showFact(highestDewPoint)}, lies above the lowest air temperature, ${showFact(lowestTemperature)}: the envelope is cut at saturation and reaches ${corner}. Where the two move together, give the dew-point depression instead.`,
+          message: () =>
+            `The highest dew point, ${showFact(highestDewPoint)}, lies above the lowest air temperature, ${showFact(lowestTemperature)}: the envelope is cut at saturation and reaches ${corner}. Where the two move together, give the dew-point depression instead.`,
           origin: envelope.humidity.origin,
           facts: [highestDewPoint, lowestTemperature],
           related: () => [{ message: 'The air temperature of the envelope.', origin: envelope.temperature.origin }],

@@ -22,7 +22,8 @@ export const rule: Rule = {
         if (unlisted.length === 0) return [];
         const names = unlisted.map(({ value }) => value).join(', ');
         return {
-          message: `The space exposes the ${words} to ${names}, which the model ${id} does not list. Choose a model that withstands it.`,
+          message: () =>
+            `The space exposes the ${words} to ${names}, which the model ${id} does not list. Choose a model that withstands it.`,
           origin: named.origin,
           related: () => [
             ...unlisted.map(({ value, origin }) => ({ message: `The space exposes to ${value}.`, origin })),

@@ -37,7 +37,8 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
     if (alarm === undefined) return [];
     return [
       {
-        message: `${name} feeds the alarm ${alarm.name} and does not say what it shows on a fault: a failed probe may leave the alarm silent. ${mendWords(use)}, outside the readings of NAMUR NE 43.`,
+        message: () =>
+          `${name} feeds the alarm ${alarm.name} and does not say what it shows on a fault: a failed probe may leave the alarm silent. ${mendWords(use)}, outside the readings of NAMUR NE 43.`,
         origin: use.located.keyOrigin ?? use.located.origin,
         related: () => [
           { message: `The alarm ${alarm.name} is here.`, origin: alarm.located.keyOrigin ?? alarm.located.origin },
@@ -52,7 +53,7 @@ function unclear(view: PointEvaluation, use: SignalUse): readonly FindingDraft[]
   const { given, byDefault } = fault;
   return [
     {
-      message: `On a fault ${name} goes to ${showFact(fact)}, ${why}. ${mendWords(use)}.`,
+      message: () => `On a fault ${name} goes to ${showFact(fact)}, ${why}. ${mendWords(use)}.`,
       origin: byDefault ? (use.located.keyOrigin ?? use.located.origin) : given.origin,
       facts: [fact],
       related: () => (byDefault ? [{ message: 'The defaults of the site say so here.', origin: given.origin }] : []),

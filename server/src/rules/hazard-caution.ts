@@ -58,7 +58,8 @@ function unnamed(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
   const reasons = implied.map(({ reason }) => reason).join(', and ');
   return [
     {
-      message: `${reasons}, and the space does not name ${hazards.join(' and ')} among its hazards. ${cautionsFor(hazards).join(' ')}`,
+      message: () =>
+        `${reasons}, and the space does not name ${hazards.join(' and ')} among its hazards. ${cautionsFor(hazards).join(' ')}`,
       origin: space.keyOrigin,
       subject: space.id,
       facts: implied.flatMap(({ facts }) => facts),

@@ -36,7 +36,8 @@ export const rule: Rule = {
       const limit = showBound(tooHot.bound);
       return [
         {
-          message: `The head reaches ${showFact(hottest)}${atCorner(hottest)}, over the ${limit} that the model ${ref.id} bears. ${mendWords(needed, lower)}`,
+          message: () =>
+            `The head reaches ${showFact(hottest)}${atCorner(hottest)}, over the ${limit} that the model ${ref.id} bears. ${mendWords(needed, lower)}`,
           origin: heater.rise.origin,
           facts: lower === undefined ? [hottest] : [hottest, lower],
           related: () => [

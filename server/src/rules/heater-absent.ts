@@ -21,7 +21,8 @@ export const rule: Rule = {
       const { id, file, keyOrigin } = humidityProbeModel;
       return [
         {
-          message: `The heater is set to ${heater.mode}, and the model ${id} has none. Choose a model with a heater.`,
+          message: () =>
+            `The heater is set to ${heater.mode}, and the model ${id} has none. Choose a model with a heater.`,
           origin: mode.origin,
           related: () => [{ message: `The model ${id} lists no heater.`, origin: keyOrigin, file }],
           fixes: () => [...useModelThatHeats(view), ...switchHeaterOff(view)],

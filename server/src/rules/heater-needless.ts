@@ -27,7 +27,8 @@ export const rule: Rule = {
       if (startsCold(view) || modelHasNoHeater(view)) return [];
       return [
         {
-          message: `The heater is on, and without it the sensor would see at most ${showFact(humidity)}${atCorner(humidity)}, no more than 60 %RH. Switch it off, unless something else needs it.`,
+          message: () =>
+            `The heater is on, and without it the sensor would see at most ${showFact(humidity)}${atCorner(humidity)}, no more than 60 %RH. Switch it off, unless something else needs it.`,
           origin: mode.origin,
           facts: [humidity],
           related: () => worstPhase(view.space, humidity),

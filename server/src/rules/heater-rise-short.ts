@@ -38,7 +38,8 @@ export const rule: Rule = {
       const title = `Ask for a rise of ${showFact(needed)}`;
       return [
         {
-          message: `A rise of ${asked} leaves the sensor at up to ${showFact(humidity)}${atCorner(humidity)}, over its limit of ${showBound(bound)}. ${mend}`,
+          message: () =>
+            `A rise of ${asked} leaves the sensor at up to ${showFact(humidity)}${atCorner(humidity)}, over its limit of ${showBound(bound)}. ${mend}`,
           origin: rise.origin,
           facts: [humidity, needed],
           related: () => worstPhase(view.space, humidity),

@@ -52,7 +52,8 @@ function unreachable(view: PointEvaluation): readonly FindingDraft[] {
   const mend = lowerRise(view, needed);
   return [
     {
-      message: `The heater ${wanted}, and its ${watts} reach ${showFact(reachable)}${atCorner(reachable)}${volts}. ${mend.words}`,
+      message: () =>
+        `The heater ${wanted}, and its ${watts} reach ${showFact(reachable)}${atCorner(reachable)}${volts}. ${mend.words}`,
       origin: heater.rise?.origin ?? heater.located?.origin ?? view.entry.keyOrigin,
       facts: [
         reachable,

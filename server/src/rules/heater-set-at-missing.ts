@@ -25,7 +25,8 @@ export const rule: Rule = {
       });
       return [
         {
-          message: `The heater is ${view.heater.mode}, and nothing says whether the factory or the site sets it, so that the handover plan cannot say who does. Give set-at.`,
+          message: () =>
+            `The heater is ${view.heater.mode}, and nothing says whether the factory or the site sets it, so that the handover plan cannot say who does. Give set-at.`,
           origin: heater.keyOrigin ?? heater.origin,
           fixes: () => [choose('factory', 'has it looked at'), choose('site', 'has it set')],
         },

@@ -42,7 +42,8 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
     const brings = isKnown(reached) ? `brings ${showFact(reached)}` : 'is not known to bring that';
     return [
       {
-        message: `The heater works from ${least}, and the service cable ${brings}. Expect its low-supply notice; it clears on the installed supply, so look again there.`,
+        message: () =>
+          `The heater works from ${least}, and the service cable ${brings}. Expect its low-supply notice; it clears on the installed supply, so look again there.`,
         origin: supply.value.kind.origin,
         severity: 'information',
         facts: isKnown(reached) ? [reached] : [],
@@ -54,7 +55,8 @@ function tooLow(view: PointEvaluation): readonly FindingDraft[] {
   if (!isKnown(reached) || !isLow || broken(supplyVoltageLimit, view) !== undefined) return [];
   return [
     {
-      message: `Only ${showFact(reached)} reach the ${endOf(view)}, and the heater works from ${least}. ${conductorWords(view)}`,
+      message: () =>
+        `Only ${showFact(reached)} reach the ${endOf(view)}, and the heater works from ${least}. ${conductorWords(view)}`,
       origin: placeOf(supply.value.cable, supply.value.voltage) ?? supply.origin,
       facts: isKnown(needed) ? [reached, needed] : [reached],
       related: () => [...related(), ...cableIs(view)],

@@ -58,7 +58,7 @@ function toldAt(origin: Origin, missing: readonly MissingInput[], subject?: stri
   const told = missing.slice(0, MOST_KEYS);
   const checks = listed([...new Set(told.map(({ check }) => check))]);
   const sentence = `${checks} could be checked too if ${listed(told.map(({ key }) => key))} were given.`;
-  const message = sentence.charAt(0).toUpperCase() + sentence.slice(1);
+  const message = () => sentence.charAt(0).toUpperCase() + sentence.slice(1);
   return [{ message, origin, subject }];
 }
 

@@ -40,7 +40,7 @@ function tooShort(view: PointEvaluation, thermometer: ThermometerKind): readonly
       : `Insert it ${showFact(needed)} instead of ${present}.`;
   return [
     {
-      message: `The wall pulls the ${probeWords(thermometer)} from the air by ${costWords(costly)}. ${mend}`,
+      message: () => `The wall pulls the ${probeWords(thermometer)} from the air by ${costWords(costly)}. ${mend}`,
       origin: insertion.origin,
       facts: [costly.error, costly.cost, ...(needed === undefined ? [] : [needed])],
       related: () => costRelated(view, costly),

@@ -65,7 +65,8 @@ function condensingFitting(view: PointEvaluation): readonly FindingDraft[] {
       : `Insulate it with ${showFact(thickness)}.`;
   return [
     {
-      message: `The ${bare ? 'bare ' : ''}fitting of the humidity probe is at ${showFact(surface)} inside, below the dew point of ${dewPoint}${inCorner(margin)}, and condensate can run along the stem. ${mend}`,
+      message: () =>
+        `The ${bare ? 'bare ' : ''}fitting of the humidity probe is at ${showFact(surface)} inside, below the dew point of ${dewPoint}${inCorner(margin)}, and condensate can run along the stem. ${mend}`,
       origin: placeOf(mounting),
       facts: thickness === undefined ? [surface] : [surface, thickness],
       related: () => [...worstPhase(view.space, margin), ...wallIs(view)],
@@ -81,7 +82,8 @@ function pulledByWall(view: PointEvaluation, thermometer: ThermometerKind): read
   if (costly === undefined || needed === undefined || mounting === undefined) return [];
   return [
     {
-      message: `The wall pulls the ${probeWords(thermometer)} from the air by ${costWords(costly)}, and no usual insertion would do. Insulate its fitting with ${showFact(needed)}.`,
+      message: () =>
+        `The wall pulls the ${probeWords(thermometer)} from the air by ${costWords(costly)}, and no usual insertion would do. Insulate its fitting with ${showFact(needed)}.`,
       origin: placeOf(mounting),
       facts: [costly.error, costly.cost, needed],
       related: () => costRelated(view, costly),

@@ -20,7 +20,8 @@ function conflicts({ catalogue, kits }: SiteView): readonly FindingDraft[] {
     const naming = kits.find(({ file }) => file === second.file);
     if (naming === undefined) return [];
     return {
-      message: `The model ${id} is in this kit and in one named before it, and the one before counts. Rename one of the two.`,
+      message: () =>
+        `The model ${id} is in this kit and in one named before it, and the one before counts. Rename one of the two.`,
       origin: naming.named.origin,
       subject: id,
       related: () => [placeOf(first, 'This one counts.'), placeOf(second, 'This one is passed over.')],

@@ -38,7 +38,8 @@ function outsideEnvelope({ visited, recording }: VisitView): readonly FindingDra
   const written = boundOf(space, phase, quantity);
   return [
     {
-      message: `The recording lies outside the envelope of ${space.id} for ${showFact(share)} of its time, longest with the ${titleOfBounded(quantity)} ${side} ${bound}, ${side === 'above' ? 'up' : 'down'} to ${showFact(farthest)} at ${at.time}${corner}. Find out why, or widen the envelope if the process is run so.`,
+      message: () =>
+        `The recording lies outside the envelope of ${space.id} for ${showFact(share)} of its time, longest with the ${titleOfBounded(quantity)} ${side} ${bound}, ${side === 'above' ? 'up' : 'down'} to ${showFact(farthest)} at ${at.time}${corner}. Find out why, or widen the envelope if the process is run so.`,
       origin: log.origin,
       subject: space.id,
       facts: [share, farthest],

@@ -34,7 +34,8 @@ export const rule: Rule = {
           ? `Lower the load to ${showFact(largest)}, or raise the supply voltage.`
           : 'Raise the supply voltage.';
         return {
-          message: `A load of ${ohms} leaves the transmitter ${showFact(left)} at 22 mA, under the ${least} that it needs. ${mend}`,
+          message: () =>
+            `A load of ${ohms} leaves the transmitter ${showFact(left)} at 22 mA, under the ${least} that it needs. ${mend}`,
           origin: load?.origin ?? keyOrigin ?? origin,
           facts: isBearable ? [left, largest] : [left],
           related: () => [

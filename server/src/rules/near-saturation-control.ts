@@ -62,7 +62,8 @@ function nearlySaturatedReport(view: PointEvaluation, evaluated: ReportEvaluatio
   const uncertainty = showQuantity(there.expandedUncertainty, quantityInfo(quantity).difference);
   return [
     {
-      message: `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${uncertainty} at ${showCorner(there.at)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
+      message: () =>
+        `The relative humidity reaches ${showFact(highest)}${atCorner(highest)}, closer to saturation than its uncertainty of ${uncertainty} at ${showCorner(there.at)}: a tolerance there cannot be told from saturated air. Use the dew-point depression.`,
       origin: report.keyOrigin ?? report.origin,
       facts: there === budgets?.worst ? [highest, expanded] : [highest],
       related: () => worstPhase(view.space, highest),
@@ -78,7 +79,8 @@ function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly 
   if (limit.value.value > SATURATED || broken(alarmTolerance(alarm), view) !== undefined) return [];
   return [
     {
-      message: `The alarm ${name} is set ${limitWords(alarm)}, closer to saturation than the uncertainty of ${showFact(expanded)}${atCorner(expanded)}: it cannot tell that limit from saturated air. Watch the dew-point depression.`,
+      message: () =>
+        `The alarm ${name} is set ${limitWords(alarm)}, closer to saturation than the uncertainty of ${showFact(expanded)}${atCorner(expanded)}: it cannot tell that limit from saturated air. Watch the dew-point depression.`,
       origin: limit.origin,
       facts: [expanded],
       fixes: () => watchDepressionInstead(view, alarm),

@@ -90,7 +90,8 @@ function leaves(
     const beyond = showQuantity(by, dimension === 'temperature' ? 'temperature-difference' : dimension);
     const [verb, side] = kept === 'at most' ? ['reaches', 'above'] : ['goes down to', 'below'];
     return {
-      message: `The ${what} ${verb} ${showFact(fact)}${inCorner(fact)}, ${beyond} ${side} the range of the ${words}, ${shown}. Choose a model that bears it.`,
+      message: () =>
+        `The ${what} ${verb} ${showFact(fact)}${inCorner(fact)}, ${beyond} ${side} the range of the ${words}, ${shown}. Choose a model that bears it.`,
       origin: named.origin,
       facts: [fact],
       related: () => [

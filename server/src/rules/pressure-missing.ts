@@ -52,7 +52,8 @@ function missing(space: SpaceEvaluation, points: readonly PointEvaluation[]): re
       : `from the altitude of ${showQuantity(altitude.value.value, 'length')}`;
   return [
     {
-      message: `The ${quantityOf(first)} of ${first.point.tag} needs the pressure, and ${space.id} gives none: ${showFact(computed)} is taken, ${from}, and the weather alone moves the ${quantityOf(first)} by up to ${showFact(first.effect)}${atCorner(first.effect)}. Give the pressure of the space.`,
+      message: () =>
+        `The ${quantityOf(first)} of ${first.point.tag} needs the pressure, and ${space.id} gives none: ${showFact(computed)} is taken, ${from}, and the weather alone moves the ${quantityOf(first)} by up to ${showFact(first.effect)}${atCorner(first.effect)}. Give the pressure of the space.`,
       origin: space.keyOrigin,
       subject: space.id,
       facts: [computed, first.effect, ...others.map(({ effect }) => effect)],

@@ -37,7 +37,8 @@ export const rule: Rule = {
           : `Mount it below or upstream of the head, or ${showFact(needed)} away.`;
       return [
         {
-          message: `${showQuantity(spacing.value.value, 'length')} ${where} the heated head, the air-temperature probe is warmed by an estimated ${costWords(costly)}. ${mend}`,
+          message: () =>
+            `${showQuantity(spacing.value.value, 'length')} ${where} the heated head, the air-temperature probe is warmed by an estimated ${costWords(costly)}. ${mend}`,
           origin: spacing.origin,
           facts: [costly.error, costly.cost, ...(needed === undefined ? [] : [needed])],
           related: () => [...heaterIsOn(view), ...costRelated(view, costly)],

@@ -32,7 +32,8 @@ export const rule: Rule = {
           : `Bring them to ${showFact(largest)} or closer.`;
       return [
         {
-          message: `The probes are ${apart} apart where the air varies by ${varies}: ${costWords(costly)}. ${mend}`,
+          message: () =>
+            `The probes are ${apart} apart where the air varies by ${varies}: ${costWords(costly)}. ${mend}`,
           origin: spacing.origin,
           facts: [costly.error, costly.cost, ...(largest === undefined ? [] : [largest])],
           related: () => [

@@ -33,7 +33,8 @@ function inEnvelope({ phases, facts }: SpaceEvaluation): readonly FindingDraft[]
       if (!isKnown(fact)) return [];
       return [
         {
-          message: `${wordsOfOutside(outside)}${inCorner(fact)}. ${computed ? CONTINUED : 'Nothing is computed from this envelope.'}`,
+          message: () =>
+            `${wordsOfOutside(outside)}${inCorner(fact)}. ${computed ? CONTINUED : 'Nothing is computed from this envelope.'}`,
           origin: envelope.keyOrigin,
           facts: [fact],
         },
@@ -50,10 +51,12 @@ function inReports({ reports, facts, space }: PointEvaluation): readonly Finding
     const left = [facts.get(lowestReported(quantity)), facts.get(highestReported(quantity))].find(
       (fact) => fact?.outside !== undefined,
     );
-    if (!isKnown(left) || left.outside === undefined || known.has(left.outside.formula.id)) return [];
+    const outside = left?.outside;
+    if (!isKnown(left) || outside === undefined || known.has(outside.formula.id)) return [];
     return [
       {
-        message: `The ${quantityInfo(quantity).title} leaves the range of its formula${inCorner(left)}: ${wordsOfOutside(left.outside)}. ${CONTINUED}`,
+        message: () =>
+          `The ${quantityInfo(quantity).title} leaves the range of its formula${inCorner(left)}: ${wordsOfOutside(outside)}. ${CONTINUED}`,
         origin: report.keyOrigin ?? report.origin,
         facts: [left],
       },

@@ -58,7 +58,8 @@ function notThere(reference: Reference, view: SiteView): FindingDraft {
   const known = [...(to === 'point' ? SOURCE_WORDS : []), ...(knownNames(view)[to]?.keys() ?? [])];
   const near = nearestWord(named.value, known)?.word;
   return {
-    message: `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
+    message: () =>
+      `“${named.value}” is ${WORDS[to]}. ${near === undefined ? whatThen(reference, known, view) : nearestIs(near)}`,
     origin: named.origin,
     subject,
     fixes: () => [...changeTo(near, named), ...definitions(reference, view)],
@@ -89,7 +90,7 @@ function kitNotThere({ named, state }: KitReference, view: SiteView): readonly F
   if (state === 'loaded') return [];
   const others = view.otherKits().map(({ name }) => name);
   const near = others.length === 1 ? others[0] : nearestWord(named.value, others)?.word;
-  const message =
+  const message = () =>
     state === 'missing'
       ? `There is no kit file “${named.value}”, so that no model of it is known. The path is relative to this file.`
       : `“${named.value}” is no kit file. The names of kit files end in .dewkit.yaml.`;
@@ -104,7 +105,7 @@ function rulesNotThere({ settings, ruleNames }: SiteView): readonly FindingDraft
     const rename = near === undefined || at.definedAt !== undefined ? undefined : { ...at, newText: near };
     return [
       {
-        message: `“${name}” is no rule. ${near === undefined ? 'Nothing is changed by it.' : nearestIs(near)}`,
+        message: () => `“${name}” is no rule. ${near === undefined ? 'Nothing is changed by it.' : nearestIs(near)}`,
         origin: at,
         fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }],
       },

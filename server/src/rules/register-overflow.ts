@@ -41,7 +41,8 @@ function overflowing(view: PointEvaluation, carried: CarriedRange<RegisterUse>):
   const shown = showRange(carries.low, carries.high, dimension);
   return [
     {
-      message: `The ${title} reaches ${showFact(beyond)}${inCorner(beyond)}, and ${name} holds ${shown} as ${format} with this scale: beyond that the value wraps around or stands still. Use a coarser scale or a larger format.`,
+      message: () =>
+        `The ${title} reaches ${showFact(beyond)}${inCorner(beyond)}, and ${name} holds ${shown} as ${format} with this scale: beyond that the value wraps around or stands still. Use a coarser scale or a larger format.`,
       origin: signal.scale.origin,
       facts: [beyond],
       related: () => worstPhase(view.space, beyond),

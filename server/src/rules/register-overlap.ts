@@ -26,7 +26,8 @@ function overlapping({ points }: SiteView): readonly FindingDraft[] {
     const whose = first.tag === second.tag ? first.use.name : `${first.use.name} of ${first.tag}`;
     return [
       {
-        message: `${second.use.name} takes ${words(second)} of ${second.deviceWords}, and ${whose} takes ${words(first)}. Give each its own.`,
+        message: () =>
+          `${second.use.name} takes ${words(second)} of ${second.deviceWords}, and ${whose} takes ${words(first)}. Give each its own.`,
         origin: second.address.origin,
         subject: second.tag,
         related: () => [{ message: `${first.use.name} has its address here.`, origin: first.address.origin }],

@@ -42,7 +42,8 @@ function tooCoarse(view: PointEvaluation, carried: CarriedRange): readonly Findi
   const place = signal.kind === 'register' ? signal.scale : signal.span;
   return [
     {
-      message: `Half a count of ${use.name} is ${showFact(error)}, over a tenth of the tolerance of the ${title}, ${permitted}. Resolve it more finely.`,
+      message: () =>
+        `Half a count of ${use.name} is ${showFact(error)}, over a tenth of the tolerance of the ${title}, ${permitted}. Resolve it more finely.`,
       origin: place?.origin ?? use.located.origin,
       facts: [error],
       related: () => [{ message: 'The tolerance is here.', origin: tolerance.origin }],

@@ -32,7 +32,8 @@ function tooSlow(view: PointEvaluation, thermometer: ThermometerKind): readonly 
   if (costly === undefined || place === undefined || ramp === undefined) return [];
   return [
     {
-      message: `On the ramp the ${probeWords(thermometer)} lags by ${costWords(costly)}. Choose faster probes, or slow the ramp down.`,
+      message: () =>
+        `On the ramp the ${probeWords(thermometer)} lags by ${costWords(costly)}. Choose faster probes, or slow the ramp down.`,
       origin: place.origin,
       facts: [costly.error, costly.cost],
       related: () => [{ message: 'The ramp is here.', origin: ramp.origin }, ...costRelated(view, costly)],

@@ -57,8 +57,11 @@ export interface Related {
 
 /** What a rule finds; the runner adds the rule's name, the severity and the subject. */
 export interface FindingDraft {
-  /** What is wrong, with number and limit; why; what to do. One or two sentences with their stops. */
-  readonly message: string;
+  /**
+   * What is wrong, with number and limit; why; what to do. One or two sentences with their stops. Made when somebody
+   * reads it, as related places and fixes are.
+   */
+  readonly message: () => string;
   readonly origin: Origin;
   /** Where it is not the rule's own. */
   readonly severity?: Severity;
@@ -66,7 +69,6 @@ export interface FindingDraft {
   readonly subject?: string | undefined;
   /** The facts whose numbers the message names. */
   readonly facts?: readonly Fact[];
-  /** Made when somebody reads them, as the fixes are. */
   readonly related?: () => readonly Related[];
   readonly fixes?: () => readonly FixDraft[];
 }

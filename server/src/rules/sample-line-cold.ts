@@ -30,7 +30,8 @@ export const rule: Rule = {
       const margin = showQuantity(settings.margin.value, 'temperature-difference');
       return [
         {
-          message: `The sample line is at ${at}, and the dew point reaches ${showFact(dewPoint)}${atCorner(dewPoint)}: the line is not above it by the margin of ${margin}. Heat it to more than ${warmEnough}.`,
+          message: () =>
+            `The sample line is at ${at}, and the dew point reaches ${showFact(dewPoint)}${atCorner(dewPoint)}: the line is not above it by the margin of ${margin}. Heat it to more than ${warmEnough}.`,
           origin: line.origin,
           facts: [dewPoint],
           related: () => worstPhase(space, dewPoint),

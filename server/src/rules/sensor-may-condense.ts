@@ -30,7 +30,7 @@ export const rule: Rule = {
       const mend = rise === undefined ? '' : ` A rise of ${showFact(rise)} would keep it at or below ${limit}.`;
       return [
         {
-          message: `${worst.words}${mend}`,
+          message: () => `${worst.words}${mend}`,
           origin: probe.keyOrigin ?? probe.origin,
           severity: worst.saturated ? 'error' : 'warning',
           facts: rise === undefined ? [worst.fact] : [worst.fact, rise],

@@ -35,7 +35,8 @@ function differs({ site, point, recorded }: SettingOfPoint, { model }: VisitView
     given === undefined ? ['It would be given here.', 'leaves it at'] : ['The site file says it here.', 'says'];
   return [
     {
-      message: `“${path}” is set to ${settingWords(value)}, and the site file ${says} ${settingWords(wanted)}. Set the instrument to that, or the site file to the instrument.`,
+      message: () =>
+        `“${path}” is set to ${settingWords(value)}, and the site file ${says} ${settingWords(wanted)}. Set the instrument to that, or the site file to the instrument.`,
       origin: located.origin,
       subject: point.tag,
       related: () => [{ message: here, origin: given?.origin ?? map.keyOrigin ?? map.origin, file }],

@@ -40,7 +40,8 @@ function unreported(
   const { title } = quantityInfo(quantity.value);
   return [
     {
-      message: `${words} the ${title}, which this point does not report, so that nothing says how it comes about. Report it, or use a quantity that is reported.`,
+      message: () =>
+        `${words} the ${title}, which this point does not report, so that nothing says how it comes about. Report it, or use a quantity that is reported.`,
       origin: quantity.origin,
       fixes: () => reportIt(view, quantity.value),
     },

@@ -43,7 +43,8 @@ function mismatched({ signals }: PointEvaluation): readonly FindingDraft[] {
     const [own, firstShown] = [shownSpan(input), shownSpan(first)];
     return [
       {
-        message: `${input.name} carries the ${title} as ${own} to ${input.receiver.id}, and ${first.name} carries it there as ${firstShown}. Give both one span, so that no input is scaled with the other's.`,
+        message: () =>
+          `${input.name} carries the ${title} as ${own} to ${input.receiver.id}, and ${first.name} carries it there as ${firstShown}. Give both one span, so that no input is scaled with the other's.`,
         origin: input.span.origin,
         related: () => [{ message: `The span of ${first.name} is here.`, origin: first.span.origin }],
         fixes: () => [

@@ -41,7 +41,8 @@ function tooNarrow(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): r
   const shown = showRange(span.value.low, span.value.high, dimension);
   return [
     {
-      message: `The ${title} runs from ${showFact(lowest)} to ${showFact(highest)}${inCorner(beyond)}, beyond the span of ${name}, ${shown}: the signal stands still at its end. Widen the span.`,
+      message: () =>
+        `The ${title} runs from ${showFact(lowest)} to ${showFact(highest)}${inCorner(beyond)}, beyond the span of ${name}, ${shown}: the signal stands still at its end. Widen the span.`,
       origin: span.origin,
       facts: [lowest, highest],
       related: () => worstPhase(view.space, beyond),

@@ -39,7 +39,8 @@ function tooWide(view: PointEvaluation, carried: CarriedRange<AnalogueUse>): rea
   const permitted = showQuantity(tolerance.value.value, tolerance.value.dimension);
   return [
     {
-      message: `The envelope uses ${showFact(used)} of the span of ${use.name}, up to ${showFact(highest)}${inCorner(highest)}, and half a count is then ${showFact(error)} of a tolerance of ${permitted}. Narrow the span.`,
+      message: () =>
+        `The envelope uses ${showFact(used)} of the span of ${use.name}, up to ${showFact(highest)}${inCorner(highest)}, and half a count is then ${showFact(error)} of a tolerance of ${permitted}. Narrow the span.`,
       origin: span.origin,
       facts: [used, error, lowest, highest],
       fixes: () => (narrower === undefined ? [] : setSpan(use, narrower, 'Narrow')),

@@ -28,7 +28,7 @@ function saidToBeOpen({ file }: VisitView, site: EvaluatedSite): readonly Findin
     if (record.file !== file || done || lastRecord(site, step) !== record) return [];
     const given = entry.located?.value.done;
     return {
-      message: `“${step.title}” is still open. ${step.todo} Expected: ${step.expect}`,
+      message: () => `“${step.title}” is still open. ${step.todo} Expected: ${step.expect}`,
       origin: given?.origin ?? entry.keyOrigin,
       subject: tag,
       facts: step.facts,
@@ -58,7 +58,8 @@ function notSpokenOf({ file }: VisitView, site: EvaluatedSite): readonly Finding
     const more = steps.length - named.length;
     const [noun, verb] = steps.length === 1 ? ['step', 'is'] : ['steps', 'are'];
     return {
-      message: `${steps.length} ${noun} of the handover of this point ${verb} not written down in any visit: ${named.join(', ')}${more === 0 ? '' : ` and ${more} more`}. Do what is still to be done, and write it down.`,
+      message: () =>
+        `${steps.length} ${noun} of the handover of this point ${verb} not written down in any visit: ${named.join(', ')}${more === 0 ? '' : ` and ${more} more`}. Do what is still to be done, and write it down.`,
       origin: entry.keyOrigin,
       subject: tag,
     };

@@ -22,7 +22,8 @@ export const rule: Rule = {
         const [least, limit] = [speed.value.low, STILL_AIR_SPEED].map((value) => showQuantity(value, 'speed'));
         const where = phase === undefined ? '' : ` in phase ${phase}`;
         return {
-          message: `The air may be as slow as ${least}${where}, under ${limit}: response, rise and warming are computed for still air. Mount the point where air always moves, if that is possible.`,
+          message: () =>
+            `The air may be as slow as ${least}${where}, under ${limit}: response, rise and warming are computed for still air. Mount the point where air always moves, if that is possible.`,
           origin: speed.origin,
         };
       }),

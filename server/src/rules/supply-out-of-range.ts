@@ -33,7 +33,8 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   ];
   const given = showQuantity(voltage.value.value, 'voltage');
   const outside = (side: 'over' | 'under', wanted: string): FindingDraft => ({
-    message: `The supply of ${given} is ${side} the ${range} of the ${demand.words}. Use a ${wanted} supply voltage.`,
+    message: () =>
+      `The supply of ${given} is ${side} the ${range} of the ${demand.words}. Use a ${wanted} supply voltage.`,
     origin: voltage.origin,
     related,
   });
@@ -45,7 +46,8 @@ function outOfRange(view: PointEvaluation): readonly FindingDraft[] {
   if (reached === undefined) return [];
   return [
     {
-      message: `Of ${given} only ${showFact(reached)} reach the ${demand.words}, under its range of ${range}. ${conductorWords(view)}`,
+      message: () =>
+        `Of ${given} only ${showFact(reached)} reach the ${demand.words}, under its range of ${range}. ${conductorWords(view)}`,
       origin: voltage.origin,
       facts: isKnown(needed) ? [reached, needed] : [reached],
       related: () => [...related(), ...cableIs(view)],

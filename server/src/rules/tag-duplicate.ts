@@ -18,7 +18,8 @@ export const rule: Rule = {
         const elsewhere = placesOfTag(tag).filter((place) => place.file !== file);
         if (point === undefined) return [];
         return {
-          message: `The tag ${tag} is given to a point of another site too. A tag stands for one point; give one of the two another.`,
+          message: () =>
+            `The tag ${tag} is given to a point of another site too. A tag stands for one point; give one of the two another.`,
           origin: point.keyOrigin,
           subject: tag,
           related: () => elsewhere.map((place) => ({ ...place, message: `${tag} is given here too.` })),

@@ -32,7 +32,8 @@ function marginal(view: PointEvaluation, judged: JudgedReport): readonly Finding
   const coverage = formatNumber(budget.coverageFactor, 1);
   return [
     {
-      message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(tolerance.value.value, tolerance.value.dimension)}.${improvementSentence(judged)}`,
+      message: () =>
+        `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, over four fifths of its tolerance of ${showQuantity(tolerance.value.value, tolerance.value.dimension)}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
       facts: [expanded, improved],
       related: () => [...worstPhase(view.space, expanded), ...largestContribution(judged)],

@@ -37,7 +37,8 @@ function missed(view: PointEvaluation, judged: JudgedReport): readonly FindingDr
   const coverage = formatNumber(budget.coverageFactor, 1);
   return [
     {
-      message: `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, more than its tolerance of ${permitted}.${improvementSentence(judged)}`,
+      message: () =>
+        `The ${title} is uncertain by ${showFact(expanded)} (k = ${coverage})${atCorner(expanded)}, more than its tolerance of ${permitted}.${improvementSentence(judged)}`,
       origin: tolerance.origin,
       facts: [expanded, improved],
       related: () => [...worstPhase(view.space, expanded), ...largestContribution(judged)],

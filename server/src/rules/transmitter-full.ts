@@ -55,7 +55,8 @@ function overfull(sharers: Sharers): readonly FindingDraft[] {
     const transmitter: Located<Transmitter> | undefined = last?.point.transmitter;
     if (has === undefined || asked <= has || last === undefined || transmitter === undefined) return [];
     return {
-      message: `The transmitter ${ref.id} is asked for ${asked} ${asked === 1 ? one : many}, and it has ${has === 0 ? 'none' : has}. Use one with more, or a second one.`,
+      message: () =>
+        `The transmitter ${ref.id} is asked for ${asked} ${asked === 1 ? one : many}, and it has ${has === 0 ? 'none' : has}. Use one with more, or a second one.`,
       origin: transmitter.value.model?.origin ?? transmitter.origin,
       subject: last.tag,
       related: () => [

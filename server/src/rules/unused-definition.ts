@@ -46,7 +46,7 @@ function unusedKits(view: SiteView): readonly FindingDraft[] {
   return kits.flatMap(({ kit, named }) => {
     if (list === undefined || kit === undefined || isUsed(kit)) return [];
     return {
-      message: `No point uses a model of the kit ${named.value}.`,
+      message: () => `No point uses a model of the kit ${named.value}.`,
       origin: named.origin,
       fixes: () => [removal(named.value, removeItem(list.cursor, named.cursor.node.start))],
     };
@@ -62,7 +62,12 @@ function unusedInKit({ model, usedModels }: KitView): readonly FindingDraft[] {
 }
 
 function unused({ name, keyOrigin, map }: Entry<unknown>, message: string): FindingDraft {
-  return { message, origin: keyOrigin, subject: name, fixes: () => [removal(name, removePair(map, name))] };
+  return {
+    message: () => message,
+    origin: keyOrigin,
+    subject: name,
+    fixes: () => [removal(name, removePair(map, name))],
+  };
 }
 
 function removal(name: string, edit: FixDraft['edits'][number]): FixDraft {

@@ -52,7 +52,8 @@ function disagrees({ error: found, history, point }: ErrorOfVisit, view: VisitVi
       : 'Let both settle and read them again, then look at the sensor, the settings and where the two sit.';
   return [
     {
-      message: `The point showed ${shown} where the reference had ${reference}: the error of the ${title} is ${showFact(error)}, and the uncertainties of the point, ${showFact(ofPoint)}, and of the reference, ${showFact(ofReference)}, allow ${showFact(allowed)} (${enWords(enNumber)}). ${advice}`,
+      message: () =>
+        `The point showed ${shown} where the reference had ${reference}: the error of the ${title} is ${showFact(error)}, and the uncertainties of the point, ${showFact(ofPoint)}, and of the reference, ${showFact(ofReference)}, allow ${showFact(allowed)} (${enWords(enNumber)}). ${advice}`,
       origin: reading.origin,
       subject: point.tag,
       facts: [error, ofPoint, ofReference, allowed],

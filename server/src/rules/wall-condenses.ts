@@ -46,7 +46,8 @@ function condensing(space: SpaceEvaluation, wall: Located<Wall>): readonly Findi
       : `Insulate it with ${showFact(thickness)} in all.`;
   return [
     {
-      message: `The inner surface of the wall is at ${showFact(surface)}${inCorner(surface)}, ${relation}; the margin asked is ${least}. ${mend}`,
+      message: () =>
+        `The inner surface of the wall is at ${showFact(surface)}${inCorner(surface)}, ${relation}; the margin asked is ${least}. ${mend}`,
       origin: wall.keyOrigin ?? wall.origin,
       facts: [surface, ...(below ? [] : [margin]), ...(thickness === undefined ? [] : [thickness])],
       related: () => [

@@ -22,7 +22,8 @@ export const rule: Rule = {
       return installedModels(view).flatMap(({ words, id, file, keyOrigin, model, named }) => {
         const heated = heater.on && words === 'humidity probe' ? ' A heated head is a hot surface as well.' : '';
         return uncertifiedZones(model.value, space.located.value).map(({ value, origin }) => ({
-          message: `The space is ${value.replace('flammable-zone-', 'flammable zone ')}, and the model ${id} of the ${words} is not certified for it.${heated} Local codes and licensed practice decide what may be installed.`,
+          message: () =>
+            `The space is ${value.replace('flammable-zone-', 'flammable zone ')}, and the model ${id} of the ${words} is not certified for it.${heated} Local codes and licensed practice decide what may be installed.`,
           origin: named.origin,
           related: () => [
             { message: `The space has ${value}.`, origin },

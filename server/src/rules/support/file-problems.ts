@@ -6,7 +6,7 @@ export function problemsUnder(rule: ModelProblemRule, { problems }: FileView): r
   return problems
     .filter((problem) => problem.rule === rule)
     .map(({ origin, sentence, suggestions, related, subject }) => ({
-      message: `${sentence}.`,
+      message: () => `${sentence}.`,
       origin,
       ...(subject === '' ? {} : { subject }),
       related: () => (related === undefined ? [] : [{ message: `${related.sentence}.`, origin: related.origin }]),

@@ -13,7 +13,7 @@ export function missingLogKeys({ model, visited, recording }: VisitView): readon
     const { spaces } = visited.site;
     // A space that is not there, or whose envelope cannot be computed with, is told where it stands.
     if (logSpace !== undefined || spaces.size < 2 || [...spaces.values()].some(({ complete }) => !complete)) return [];
-    const message = 'The recording could be laid against its space if log-space said which one it is of.';
+    const message = () => 'The recording could be laid against its space if log-space said which one it is of.';
     return [{ message, origin: log.origin }];
   }
   if (recording.answer?.kind !== 'columns') return [];
@@ -21,7 +21,8 @@ export function missingLogKeys({ model, visited, recording }: VisitView): readon
   const why = doubts.length === 0 ? 'The columns that were found are to be confirmed.' : doubts.join(' ');
   return [
     {
-      message: `The recording could be laid against ${recording.space.id} if log-columns said which column holds what. ${why}`,
+      message: () =>
+        `The recording could be laid against ${recording.space.id} if log-columns said which column holds what. ${why}`,
       origin: log.origin,
       fixes: () => nameColumns(columns, log),
     },

@@ -30,7 +30,8 @@ export function unknownInVisit(view: VisitView): readonly FindingDraft[] {
 
 function notNamedAsLog(log: Located<string> | undefined): readonly FindingDraft[] {
   if (log === undefined || isNamedAsLog(log.value)) return [];
-  const message = `“${log.value}” is not named as a recording is, *.csv, *.tsv, *.txt or *.parquet, so that it is not read.`;
+  const message = () =>
+    `“${log.value}” is not named as a recording is, *.csv, *.tsv, *.txt or *.parquet, so that it is not read.`;
   return [{ message, origin: log.origin }];
 }
 
@@ -42,7 +43,7 @@ function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
       near === undefined ? 'Nothing of this visit can be compared with its site.' : `The nearest is “${near}”.`;
     return [
       {
-        message: `“${named.value}” is the id of no site that is known here. ${then}`,
+        message: () => `“${named.value}” is the id of no site that is known here. ${then}`,
         origin: named.origin,
         fixes: () => changeTo(near, named),
       },
@@ -52,7 +53,8 @@ function siteNotTold(visited: VisitedSite): readonly FindingDraft[] {
   const { named, sites } = visited;
   return [
     {
-      message: `“${named.value}” is the id of ${sites.length} sites, and nobody can tell which of them was visited. Give each site an id of its own.`,
+      message: () =>
+        `“${named.value}” is the id of ${sites.length} sites, and nobody can tell which of them was visited. Give each site an id of its own.`,
       origin: named.origin,
       related: () => sites.map(({ file, origin }) => ({ message: 'This site has the id.', file, origin })),
     },
@@ -78,7 +80,7 @@ function spaceNotThere(
   if (named === undefined || model.brokenKeys.has('spaces') || model.spaces.has(named.value)) return [];
   const near = nearestWord(named.value, model.spaces.keys())?.word;
   const site = settings.id ?? 'the site';
-  const message = `“${named.value}” is no space of ${site}, so that the recording is laid against none.`;
+  const message = () => `“${named.value}” is no space of ${site}, so that the recording is laid against none.`;
   return [{ message, origin: named.origin, fixes: () => changeTo(near, named) }];
 }
 
@@ -86,7 +88,7 @@ function pointNotThere(named: Located<string>, { points, settings }: EvaluatedSi
   if (points.has(named.value)) return [];
   const near = nearestWord(named.value, points.keys())?.word;
   const then = near === undefined ? 'Name one that is there.' : `The nearest is “${near}”.`;
-  const message = `“${named.value}” is no point of the site ${settings.id}. ${then}`;
+  const message = () => `“${named.value}” is no point of the site ${settings.id}. ${then}`;
   return [{ message, origin: named.origin, subject: named.value, fixes: () => changeTo(near, named) }];
 }
 
@@ -99,7 +101,7 @@ function stepNotThere({ name, keyOrigin, located }: Entry<Step>, { points }: Eva
   const edit = near === undefined || keyOrigin.definedAt !== undefined ? undefined : { ...keyOrigin, newText: near };
   return [
     {
-      message: `“${name}” is no step of the handover of ${point.tag}. ${then}`,
+      message: () => `“${name}” is no step of the handover of ${point.tag}. ${then}`,
       origin: keyOrigin,
       subject: point.tag,
       fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],
@@ -114,7 +116,7 @@ function quantityNotShown({ point, quantity, using }: Reading, { points }: Evalu
   if (reported.includes(quantity.value) || isShownByProbe(quantity.value, using?.value, visited)) return [];
   const { title } = quantityInfo(quantity.value);
   const shown = reported.length === 0 ? 'It reports nothing.' : `It reports ${reported.join(', ')}.`;
-  const message = `${visited.tag} does not report the ${title}, so this cannot have been read there. ${shown}`;
+  const message = () => `${visited.tag} does not report the ${title}, so this cannot have been read there. ${shown}`;
   return [{ message, origin: quantity.origin, subject: visited.tag }];
 }
 
@@ -133,7 +135,7 @@ function saltNotThere({ using, point }: Reading): readonly FindingDraft[] {
   const edit = near === undefined ? undefined : replaceInScalar(using.cursor, length - salt.length, length, near);
   return [
     {
-      message: `“${salt}” is no salt whose humidity is known. ${then}`,
+      message: () => `“${salt}” is no salt whose humidity is known. ${then}`,
       origin: using.origin,
       subject: point?.value,
       fixes: () => [{ title: `Change to ${near}`, kind: 'choice', edits: [edit] }],

@@ -42,7 +42,7 @@ export function wordsNotKnown(view: VisitView): readonly FindingDraft[] {
     const near = nearestWord(String(located.value), words)?.word;
     const known = words.length === 0 ? '' : ` It is one of ${words.join(', ')}.`;
     return {
-      message: `“${located.value}” is no value of ${path}.${known}`,
+      message: () => `“${located.value}” is no value of ${path}.${known}`,
       origin: located.origin,
       subject: point.tag,
       fixes: () => changeTo(near, { ...located, value: String(located.value) }),
@@ -60,6 +60,6 @@ export function settingsNotThere(view: VisitView): readonly FindingDraft[] {
     const rename = near === undefined || at.definedAt !== undefined ? undefined : { ...at, newText: near };
     const fixes = (): readonly FixDraft[] => [{ title: `Change to ${near}`, kind: 'choice', edits: [rename] }];
     const then = near === undefined ? `It has ${known.join(', ')}.` : `The nearest is “${near}”.`;
-    return { message: `${point.tag} has no setting “${path}”. ${then}`, origin: at, subject: point.tag, fixes };
+    return { message: () => `${point.tag} has no setting “${path}”. ${then}`, origin: at, subject: point.tag, fixes };
   });
 }
