@@ -56,3 +56,14 @@ export function speedInput({ speed }: { readonly speed: Located<QuantityRange> |
   if (speed === undefined) return [{ label: 'air speed', text: 'none given, taken as still' }];
   return [rangeInput('air speed', speed)];
 }
+
+/** What says the same at the same place is told once. */
+export function withoutRepeats(inputs: readonly FactInput[]): readonly FactInput[] {
+  const told = new Set<string>();
+  return inputs.filter(({ label, text, file, origin }) => {
+    const said = JSON.stringify([label, text, file, origin?.part.path, origin?.start]);
+    if (told.has(said)) return false;
+    told.add(said);
+    return true;
+  });
+}

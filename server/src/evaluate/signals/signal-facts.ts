@@ -6,7 +6,7 @@ import { rangeEnd } from '../air/quantity-range.ts';
 import { reportPressures } from '../air/report-pressures.ts';
 import type { Computed, Derivation } from '../facts/declared-fact.ts';
 import type { FactInput } from '../facts/fact.ts';
-import { rangeInput } from '../facts/inputs.ts';
+import { rangeInput, withoutRepeats } from '../facts/inputs.ts';
 import { completeSpace, inSpace, signalFact } from '../resolved/point-fact.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { countOf, type SignalUse, signalUses } from '../resolved/signal-use.ts';
@@ -101,7 +101,7 @@ const rangeOf = rememberedOf((point: ResolvedPoint, name: string): CarriedRange 
     low: lowest.value,
     high: highest.value,
     // Both ends may stand in one phase, and are then told once.
-    inputs: () => [...new Set([...lowest.derivation().inputs, ...highest.derivation().inputs])],
+    inputs: () => withoutRepeats([...lowest.derivation().inputs, ...highest.derivation().inputs]),
   };
 });
 
