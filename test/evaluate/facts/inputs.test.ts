@@ -7,7 +7,7 @@ it('what goes into both ends of a range is told once', () => {
   const point = assessedPoint({
     space: '{air: {temperature: 20 .. 30 degC, humidity: 30 .. 60 %RH}}',
     point:
-      'humidity-probe: {model: plain}, transmitter: {model: two-probes}, reports: {mixing-ratio: {pressure: 99 kPa}}, signals: {HR1: {kind: register, quantity: mixing-ratio, address: 40, format: uint16, scale: 0.1 g/kg}}',
+      'humidity-probe: {model: plain}, transmitter: {model: two-probes}, reports: {mixing-ratio: {pressure: 99 kPa}}, signals: {HR1: {kind: register, quantity: mixing-ratio, address: 40, format: float32}}',
   });
   const { inputs } = known(factsById(point).get('signal/HR1/one-count'));
   expect(inputs.filter(({ label }) => label === 'pressure of the report')).toHaveLength(1);
