@@ -68,6 +68,9 @@ const beside = (mounting: string, tolerance: string): string =>
   `air-temperature-probe: {model: slim, mounting: {${mounting}}}, reports: {relative-humidity: {air-temperature: air-temperature-probe, tolerance: ${tolerance}}}`;
 const CABLE = 'supply: {voltage: 24 V, cable: {length: 80 m, conductor: 0.5 mm2}}';
 
+const throughCable = ({ rise, coldest }: Air): string =>
+  `${heated(`${rise} K`)}, ${CABLE.replace('80 m', `${Math.round(coldest)} m`)}`;
+
 const PERCENT = { unit: '%RH', perCanonical: 100 };
 const KELVIN = { unit: 'K', perCanonical: 1 };
 const VOLT = { unit: 'V', perCanonical: 1 };
@@ -159,7 +162,7 @@ const CASES: readonly Case[] = [
     loose: '1 V',
     site: (least, drawn) => ({
       air: air(drawn),
-      point: `${heated(`${drawn.rise} K`)}, ${CABLE.replace('80 m', `${Math.round(drawn.coldest)} m`)}`,
+      point: throughCable(drawn),
       kit: FIXTURE_MODELS.replace(
         'supply: {voltage: 10 .. 30 V, power: 0.6 W}',
         `supply: {voltage: ${least.replace(' V', '')} .. 30 V, power: 0.6 W}`,
@@ -174,7 +177,7 @@ const CASES: readonly Case[] = [
     loose: '1 V',
     site: (least, drawn) => ({
       air: air(drawn),
-      point: `${heated(`${drawn.rise} K`)}, ${CABLE.replace('80 m', `${Math.round(drawn.coldest)} m`)}`,
+      point: throughCable(drawn),
       kit: FIXTURE_MODELS.replace('minimum-voltage: 18 V', `minimum-voltage: ${least}`),
     }),
   },

@@ -122,6 +122,6 @@ await Promise.all(
     for (let call = left.shift(); call !== undefined; call = left.shift()) await compare(call);
   }),
 );
-for (const [fault, count] of faults) console.log(`${count} outputs differ, as they should: ${fault}`);
+for (const [fault, outputs] of faults) console.log(`${outputs} outputs differ, as they should: ${fault}`);
 console.log(`${compared} outputs compared, ${different} with a difference that is not known`);
 process.exitCode = different === 0 ? 0 : 1;

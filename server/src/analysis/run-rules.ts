@@ -1,5 +1,5 @@
 /** Runs the rules over what they look at and turns their drafts into findings. */
-import { withLazyFields } from '../base/lazy-fields.ts';
+import { madeOnce } from '../base/remembered.ts';
 import type { TextRange } from '../base/text-range.ts';
 import type { Severity as SiteSeverity } from '../model/model-types.generated.ts';
 import { RULES } from '../rules/registry.generated.ts';
@@ -53,22 +53,25 @@ export function settle(
   const wanted = severityOf(rule.name);
   const range = placeOf(file, draft.origin);
   if (wanted === 'off' || range === undefined) return undefined;
-  const settled = {
+  const message = madeOnce(draft.message);
+  const related = madeOnce(() => relatedPlaces(draft, file, placeOf));
+  const fixes = madeOnce(() => (draft.fixes?.() ?? []).flatMap((fix) => settleFix(fix, file, placeOf) ?? []));
+  return {
     rule: rule.name,
     severity: wanted ?? draft.severity ?? rule.severity,
+    get message() {
+      return message();
+    },
     subject,
     range,
     facts: draft.facts ?? [],
-  };
-  let message: string | undefined;
-  return withLazyFields<typeof settled, Pick<Finding, 'message' | 'related' | 'fixes'>>(settled, {
-    message: () => {
-      message ??= draft.message();
-      return message;
+    get related() {
+      return related();
     },
-    related: () => relatedPlaces(draft, file, placeOf),
-    fixes: () => (draft.fixes?.() ?? []).flatMap((fix) => settleFix(fix, file, placeOf) ?? []),
-  });
+    get fixes() {
+      return fixes();
+    },
+  };
 }
 
 function relatedPlaces(draft: FindingDraft, file: string, placeOf: PlaceFinder): readonly RelatedPlace[] {

@@ -63,9 +63,7 @@ export function keysOfSpace({ phases }: SpaceEvaluation): readonly SpaceFact[] {
     pressureFromAltitude,
     pressureToGive,
     overPressure,
-    wallSurface.margin,
-    wallSurface.innerSurface,
-    wallSurface.insulationNeeded,
+    ...Object.values(wallSurface),
     wallOuterSurface,
   ];
 }
@@ -143,9 +141,7 @@ function installationOf({ point }: ResolvedPoint): readonly PointFact[] {
     ...namesOf(point.signals).flatMap((name) => [loopVoltageLeft(name), largestLoopLoad(name)]),
     riseReachable,
     largestRiseToAsk,
-    fittingSurface.margin,
-    fittingSurface.innerSurface,
-    fittingSurface.insulationNeeded,
+    ...Object.values(fittingSurface),
   ];
 }
 

@@ -19,8 +19,6 @@ import { limitWords } from './support/alarm-views.ts';
 import { worstPhase } from './support/related.ts';
 import { atCorner } from './support/words.ts';
 
-const SATURATED = 1;
-
 export const rule: Rule = {
   name: 'near-saturation-control',
   group: 'Quantities',
@@ -76,7 +74,7 @@ function nearlySaturatedAlarm(view: PointEvaluation, alarm: AlarmUse): readonly 
   const { name, quantity, direction, limit } = alarm;
   const expanded = broken(alarmBelowSaturation(alarm), view)?.fact;
   if (quantity !== 'relative-humidity' || direction !== 'above' || expanded === undefined) return [];
-  if (limit.value.value > SATURATED || broken(alarmTolerance(alarm), view) !== undefined) return [];
+  if (broken(alarmTolerance(alarm), view) !== undefined) return [];
   return [
     {
       message: () =>

@@ -1,4 +1,5 @@
 /** What the sensor and its head are held to: the humidity limits, the margin to the dew point, the heat they bear. */
+import { SATURATED } from '../../physics/air/state.ts';
 import { boundIf, endBound, factBound, figureBound, limit, settingBound, writtenBound } from '../facts/limit.ts';
 import type { ResolvedPoint } from '../resolved/resolved-point.ts';
 import { coldStartMargin } from './cold-start.ts';
@@ -10,8 +11,6 @@ import {
   riseToSet,
 } from './dryness.ts';
 import { largestRiseToAsk, riseReachable } from './reachable-rise.ts';
-
-const SATURATED = 1;
 
 /** Wettest unheated sensor that plainly needs no heat, as a fraction. Common practice, no source. */
 const NEEDS_NO_HEAT = 0.6;

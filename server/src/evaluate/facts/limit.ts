@@ -106,18 +106,22 @@ export function showBound({ written, dimension }: Bound): string {
   return showQuantity(written, dimension);
 }
 
+function wholeBound(value: number, dimension: Dimension, isBuiltIn: boolean): Bound {
+  return { value, written: value, dimension, isBuiltIn };
+}
+
 /** What the site sets, or the value built in. */
 export function settingBound({ value, origin }: Setting, dimension: Dimension): Bound {
-  return { value, written: value, dimension, isBuiltIn: origin === undefined };
+  return wholeBound(value, dimension, origin === undefined);
 }
 
 /** Of the rules themselves. */
 export function figureBound(value: number, dimension: Dimension): Bound {
-  return { value, written: value, dimension, isBuiltIn: true };
+  return wholeBound(value, dimension, true);
 }
 
 export function writtenBound({ value: { value, dimension } }: Located<Quantity>): Bound {
-  return { value, written: value, dimension, isBuiltIn: false };
+  return wholeBound(value, dimension, false);
 }
 
 /** @param part in words: `a third of` */
@@ -127,12 +131,11 @@ export function partBound({ value: { value, dimension } }: Located<Quantity>, sh
 
 export function endBound({ value: range }: Located<QuantityRange>, end: 'low' | 'high'): Bound {
   const { [end]: value, dimension } = range;
-  return { value, written: value, dimension, isBuiltIn: false };
+  return wholeBound(value, dimension, false);
 }
 
 /** Another fact that this one is held to. */
 export function factBound(fact: Fact | undefined): Bound | undefined {
   if (!isKnown(fact)) return undefined;
-  const { value, dimension } = fact;
-  return { value, written: value, dimension, isBuiltIn: false };
+  return wholeBound(fact.value, fact.dimension, false);
 }

@@ -1,8 +1,10 @@
 /** What the limit of a humidity alarm is as a dew-point depression: near saturation that is told better. */
+
 import { valueIfOk } from '../../base/outcome.ts';
 import { exceeds } from '../../base/rounding.ts';
 import type { Located } from '../../model/located.ts';
 import { dewPointDepression } from '../../physics/air/quantities.ts';
+import { SATURATED } from '../../physics/air/state.ts';
 import { vapourPressureFromRelativeHumidity } from '../../physics/air/vapour-pressure.ts';
 import { roundUpToStep } from '../../physics/mathematics/sensible-steps.ts';
 import { showQuantity } from '../../quantity/format-quantity.ts';
@@ -17,8 +19,6 @@ import { type JudgedAlarm, judgedAlarm } from './alarm-budget.ts';
 
 /** A depression is set to a tenth of a kelvin, K. */
 const DEPRESSION_STEP = 0.1;
-
-const SATURATED = 1;
 
 /** Of alarms of the relative humidity that lie closer to saturation than the uncertainty. */
 export const depressionAtLimit = alarmFact('depression-at-limit', {

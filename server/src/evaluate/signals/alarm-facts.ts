@@ -21,7 +21,7 @@ import { quantityInput } from '../facts/inputs.ts';
 import { fromUsualUnit, inUsualUnit } from '../facts/usual-unit.ts';
 import { alarmUses } from '../resolved/alarm-use.ts';
 import { alarmFact } from '../resolved/point-fact.ts';
-import type { ResolvedPoint } from '../resolved/resolved-point.ts';
+import { type ResolvedPoint, toleranceOf } from '../resolved/resolved-point.ts';
 import { type JudgedAlarm, judgedAlarm } from './alarm-budget.ts';
 
 export const uncertaintyNearLimit = alarmFact('expanded-uncertainty', {
@@ -109,7 +109,7 @@ function ofTolerated(compute: (tolerated: ToleratedAlarm) => Computed | undefine
 const toleratedAlarm = rememberedOf((point: ResolvedPoint, name: string): ToleratedAlarm | undefined => {
   const judged = judgedAlarm(point, name);
   if (judged === undefined) return undefined;
-  const tolerance = point.point.reports?.value.get(judged.alarm.quantity)?.value.tolerance;
+  const tolerance = toleranceOf(point, judged.alarm.quantity);
   if (tolerance === undefined || !(tolerance.value.value > 0)) return undefined;
   const probability = asProbability(alarmErrorProbability(tolerance.value.value, judged.budget.standardUncertainty));
   const inputs = () => [...commonInputs(judged), ...quantityInput('tolerance', tolerance)];

@@ -1,5 +1,6 @@
 /** What signals have to carry and to resolve, and what alarms have to stand. */
-import type { QuantityName } from '../../quantity/quantities.ts';
+import { SATURATED } from '../../physics/air/state.ts';
+import { type QuantityName, quantityInfo } from '../../quantity/quantities.ts';
 import { boundIf, endBound, figureBound, type Limit, limit, partBound, writtenBound } from '../facts/limit.ts';
 import type { AlarmUse } from '../resolved/alarm-use.ts';
 import { highestReported, lowestReported } from '../resolved/report-range.ts';
@@ -14,8 +15,6 @@ export const RESOLUTION_SHARE = 0.1;
 
 /** Of the span, what the envelope should use at the least. */
 const LEAST_SPAN_USED = 0.25;
-
-const SATURATED = 1;
 
 export function resolutionLimit({ name, quantity }: SignalUse): Limit<ResolvedPoint> {
   return limit(resolutionError(name), 'at most', (point) =>
@@ -34,18 +33,16 @@ export function spanTop({ quantity, span }: AnalogueUse): Limit<ResolvedPoint> {
 
 /** The largest value that a register holds. */
 export function registerTop({ quantity, carries }: RegisterUse): Limit<ResolvedPoint> {
-  return limit(highestReported(quantity), 'at most', ({ facts }) => {
-    const dimension = facts.get(highestReported(quantity))?.dimension;
-    return carries === undefined || dimension === undefined ? undefined : figureBound(carries.high, dimension);
-  });
+  const { dimension } = quantityInfo(quantity);
+  return limit(highestReported(quantity), 'at most', () =>
+    boundIf(carries, ({ high }) => figureBound(high, dimension)),
+  );
 }
 
 /** Broken where noise alone sounds the alarm again and again. */
-export function hysteresisLimit({ name, hysteresis }: AlarmUse): Limit<ResolvedPoint> {
-  return limit(leastHysteresis(name), 'at most', ({ facts }) => {
-    const dimension = facts.get(leastHysteresis(name))?.dimension;
-    return hysteresis === undefined || dimension === undefined ? undefined : figureBound(hysteresis, dimension);
-  });
+export function hysteresisLimit({ name, quantity, hysteresis }: AlarmUse): Limit<ResolvedPoint> {
+  const { difference } = quantityInfo(quantity);
+  return limit(leastHysteresis(name), 'at most', () => boundIf(hysteresis, (given) => figureBound(given, difference)));
 }
 
 /** The limit of an alarm has to lie between the ends of what the envelope makes of its quantity. */
@@ -57,10 +54,11 @@ export function alarmOverLowest(alarm: AlarmUse): Limit<ResolvedPoint> {
   return limit(lowestReported(alarm.quantity), 'below', () => writtenBound(alarm.limit));
 }
 
-/** An alarm of relative humidity has to be told from saturated air. */
+/** An alarm of relative humidity has to be told from saturated air; one beyond it never sounds in any case. */
 export function alarmBelowSaturation({ name, limit: set }: AlarmUse): Limit<ResolvedPoint> {
+  const distance = SATURATED - set.value.value;
   return limit(uncertaintyNearLimit(name), 'at most', () =>
-    figureBound(SATURATED - set.value.value, 'relative-humidity'),
+    distance < 0 ? undefined : figureBound(distance, 'relative-humidity'),
   );
 }
 

@@ -13,6 +13,9 @@ import type { StateProblem } from './state-problem.ts';
 import { type KnownHumidity, vapourPressureOf } from './state-quantities.ts';
 import { vapourPressureFromDewPoint } from './vapour-pressure.ts';
 
+/** The relative humidity of saturated air, over water. */
+export const SATURATED = 1;
+
 /** Relative humidity may exceed 1 by this much and count as saturated: it covers the rounding of computed inputs. */
 export const SATURATION_TOLERANCE = 1e-6;
 
